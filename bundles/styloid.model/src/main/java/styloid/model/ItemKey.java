@@ -1,0 +1,50 @@
+package styloid.model;
+
+import java.util.Objects;
+
+/**
+ * The place of one value: test, item, side, digit and trial (from 1). Every part must be said;
+ * nothing here has a default.
+ */
+public record ItemKey(TestId test, ItemId item, Side side, Digit digit, int trial) {
+  public ItemKey {
+    Objects.requireNonNull(test, "test");
+    Objects.requireNonNull(item, "item");
+    Objects.requireNonNull(side, "side");
+    Objects.requireNonNull(digit, "digit");
+    if (trial < 1 || trial > 99) {
+      throw new IllegalArgumentException("trial must be 1 to 99: " + trial);
+    }
+  }
+
+  public ItemRef ref() {
+    return new ItemRef(test, item);
+  }
+
+  /** The same place on the other limb. */
+  public ItemKey opposite() {
+    return new ItemKey(test, item, side.opposite(), digit, trial);
+  }
+
+  /** Another item of the same test, side and digit, first trial. */
+  public ItemKey sibling(ItemId other) {
+    return new ItemKey(test, other, side, digit, 1);
+  }
+
+  /**
+   * Name of the entry in formulas and workbooks, such as {@code grip__power__right__1}. Letters,
+   * digits and underscores only, never mistaken for a cell.
+   */
+  public String cellName() {
+    String name = test.value() + "__" + item.value() + "__" + side.code();
+    if (digit != Digit.NONE) {
+      name += "__" + digit.code();
+    }
+    return (name + "__" + trial).replace('-', '_');
+  }
+
+  @Override
+  public String toString() {
+    return test + "/" + item + "/" + side.code() + "/" + digit.code() + "/" + trial;
+  }
+}

@@ -1,0 +1,106 @@
+package styloid.model;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The ledger folded to current values. A snapshot handed to a module is limited to the items that
+ * module declared; asking it for any other is a bug of the module and throws.
+ */
+public final class Snapshot {
+  private final Map<ItemKey, Entry> current;
+
+  /** Items that may be asked for; null means all. */
+  private final Set<ItemRef> readable;
+
+  private Snapshot(Map<ItemKey, Entry> current, Set<ItemRef> readable) {
+    this.current = current;
+    this.readable = readable;
+  }
+
+  public static Snapshot empty() {
+    return new Snapshot(Map.of(), null);
+  }
+
+  public static Snapshot of(List<Entry> entries) {
+    LinkedHashMap<ItemKey, Entry> folded = new LinkedHashMap<>();
+    for (Entry entry : entries) {
+      fold(folded, entry);
+    }
+    return new Snapshot(folded, null);
+  }
+
+  private static void fold(Map<ItemKey, Entry> folded, Entry entry) {
+    if (entry.value().isPresent()) {
+      folded.put(entry.key(), entry);
+    } else {
+      folded.remove(entry.key());
+    }
+  }
+
+  /** This snapshot after one more entry. */
+  public Snapshot with(Entry entry) {
+    LinkedHashMap<ItemKey, Entry> folded = new LinkedHashMap<>(current);
+    fold(folded, entry);
+    return new Snapshot(folded, readable);
+  }
+
+  /** The same values, but only these items may be asked for. */
+  public Snapshot limitedTo(Set<ItemRef> items) {
+    LinkedHashMap<ItemKey, Entry> kept = new LinkedHashMap<>();
+    current.forEach(
+        (key, entry) -> {
+          if (items.contains(key.ref())) {
+            kept.put(key, entry);
+          }
+        });
+    return new Snapshot(kept, Set.copyOf(items));
+  }
+
+  /**
+   * The entry in force for a key.
+   *
+   * @throws IllegalArgumentException when the item was not declared to be read
+   */
+  public Optional<Entry> entry(ItemKey key) {
+    if (readable != null && !readable.contains(key.ref())) {
+      throw new IllegalArgumentException("item not declared: " + key);
+    }
+    return Optional.ofNullable(current.get(key));
+  }
+
+  public Optional<Value> value(ItemKey key) {
+    return entry(key).flatMap(Entry::value);
+  }
+
+  /**
+   * The quantity in force; empty when nothing, an absence or another kind of value stands there.
+   */
+  public Optional<Quantity> quantity(ItemKey key) {
+    return value(key).filter(Quantity.class::isInstance).map(Quantity.class::cast);
+  }
+
+  /** Code of the choice in force; empty when nothing, an absence or another kind stands there. */
+  public Optional<String> choice(ItemKey key) {
+    return value(key).filter(Choice.class::isInstance).map(v -> ((Choice) v).code());
+  }
+
+  /** The absence in force, if one was recorded. */
+  public Optional<Absence> absence(ItemKey key) {
+    return value(key).filter(Absence.class::isInstance).map(Absence.class::cast);
+  }
+
+  /** All entries in force, oldest key first. */
+  public Collection<Entry> entries() {
+    return Collections.unmodifiableCollection(current.values());
+  }
+
+  public boolean isEmpty() {
+    return current.isEmpty();
+  }
+}

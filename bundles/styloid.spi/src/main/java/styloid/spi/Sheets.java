@@ -1,0 +1,170 @@
+package styloid.spi;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import styloid.model.Digit;
+import styloid.model.Entry;
+import styloid.model.Item;
+import styloid.model.ItemKey;
+import styloid.model.Message;
+import styloid.model.PatientContext;
+import styloid.model.Quantity;
+import styloid.model.Result;
+import styloid.model.Side;
+import styloid.model.TestId;
+import styloid.model.Value;
+
+/** Sheets made from a definition alone: a table a group of items, then a table of the results. */
+public final class Sheets {
+  private static final int NAME_WIDTH = 34;
+  private static final int VALUE_WIDTH = 14;
+
+  private Sheets() {}
+
+  /** One sheet with every entry and every result of a test. */
+  public static List<Sheet> fromItems(
+      TestDefinition definition, PatientContext context, List<Result> results) {
+    ArrayList<Sheet.Block> blocks = new ArrayList<>();
+    for (Group group : definition.groups()) {
+      entries(definition.id(), group, context).ifPresent(blocks::add);
+    }
+    if (!results.isEmpty()) {
+      blocks.add(results(definition, results));
+    }
+    Message title = Message.of(definition.id(), "test.title");
+    return List.of(new Sheet(definition.id().value(), title, blocks));
+  }
+
+  /** The entries of a group; empty when nothing of it was recorded. */
+  public static Optional<Sheet.Block> entries(TestId test, Group group, PatientContext context) {
+    int trials = group.items().stream().mapToInt(Item::trials).max().orElse(1);
+    ArrayList<Sheet.Column> columns = new ArrayList<>();
+    columns.add(new Sheet.Column(common("head.item"), NAME_WIDTH));
+    for (Side side : group.sides()) {
+      for (int trial = 1; trial <= trials; trial++) {
+        columns.add(new Sheet.Column(head(side, trial, trials), VALUE_WIDTH));
+      }
+    }
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Item item : group.items()) {
+      for (Digit digit : EnumSet.copyOf(item.digits())) {
+        row(test, group, item, digit, trials, context).ifPresent(rows::add);
+      }
+    }
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Sheet.Table(Message.of(test, "group." + group.id()), columns, rows));
+  }
+
+  private static Message head(Side side, int trial, int trials) {
+    if (side == Side.UNSIDED) {
+      return trials == 1 ? common("head.value") : common("head.trial", trial);
+    }
+    return trials == 1
+        ? common("head.side." + side.code())
+        : common("head.side-trial." + side.code(), trial);
+  }
+
+  private static Optional<List<Sheet.Cell>> row(
+      TestId test, Group group, Item item, Digit digit, int trials, PatientContext context) {
+    ArrayList<Sheet.Cell> cells = new ArrayList<>();
+    Message name = Message.of(test, "item." + item.id());
+    cells.add(words(digit == Digit.NONE ? name : common("item-of-digit", name, digit)));
+    boolean any = false;
+    for (Side side : group.sides()) {
+      for (int trial = 1; trial <= trials; trial++) {
+        ItemKey key = new ItemKey(test, item.id(), side, digit, trial);
+        Optional<Entry> entry = item.has(key) ? context.snapshot().entry(key) : Optional.empty();
+        any |= entry.isPresent();
+        cells.add(
+            entry.flatMap(Entry::value).map(v -> entered(key, v)).orElseGet(Sheet.Blank::new));
+      }
+    }
+    return any ? Optional.of(cells) : Optional.empty();
+  }
+
+  /** The cell of a recorded value: a number stays one, an absence is its word. */
+  public static Sheet.Cell entered(ItemKey key, Value value) {
+    Optional<String> name = Optional.of(key.cellName());
+    return value.match(
+        q -> new Sheet.Figure(q.amount(), q.unit(), name),
+        c -> new Sheet.Words(Message.of(key.test(), "choice." + key.item() + "." + c.code()), name),
+        t -> new Sheet.Words(Message.verbatim(t.text()), name),
+        a ->
+            new Sheet.Words(
+                a.note().isBlank()
+                    ? common("absent", a.reason())
+                    : common("absent-with-note", a.reason(), a.note()),
+                name));
+  }
+
+  /** All results of a test: what, where, value, unit, reason or source. */
+  public static Sheet.Block results(TestDefinition definition, List<Result> results) {
+    List<Sheet.Column> columns =
+        List.of(
+            new Sheet.Column(common("head.result"), NAME_WIDTH),
+            new Sheet.Column(common("head.side"), VALUE_WIDTH),
+            new Sheet.Column(common("head.value"), VALUE_WIDTH),
+            new Sheet.Column(common("head.unit"), 8),
+            new Sheet.Column(common("head.status"), 16),
+            new Sheet.Column(common("head.source"), 60));
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Result result : results) {
+      rows.add(
+          List.of(
+              words(Message.of(definition.id(), "result." + result.key().result())),
+              words(common("place", result.key().side(), result.key().digit())),
+              derived(definition, result),
+              words(Message.verbatim(result.quantity().map(q -> q.unit().sign()).orElse(""))),
+              words(common("status", result.why().status())),
+              words(Message.verbatim(citations(result)))));
+    }
+    return new Sheet.Table(common("head.results"), columns, rows);
+  }
+
+  private static String citations(Result result) {
+    TreeMap<String, String> once = new TreeMap<>();
+    result.why().sources().forEach(s -> once.put(s.citation(), ""));
+    return String.join("; ", once.keySet());
+  }
+
+  /** The cell of a result: a live number, words, or the reason why there is none. */
+  public static Sheet.Cell derived(TestDefinition definition, Result result) {
+    Optional<String> name = Optional.of(result.key().cellName());
+    int decimals = definition.result(result.key()).map(ResultDefinition::decimals).orElse(1);
+    return result
+        .outcome()
+        .match(
+            value ->
+                value.match(
+                    (Quantity q) -> number(q.amount(), q, decimals, result, name),
+                    c ->
+                        new Sheet.Words(
+                            Message.of(
+                                definition.id(),
+                                "choice." + result.key().result() + "." + c.code()),
+                            name),
+                    t -> new Sheet.Words(Message.verbatim(t.text()), name),
+                    a -> new Sheet.Words(common("absent", a.reason()), name)),
+            incomplete -> new Sheet.Words(incomplete.reason(), Optional.empty()),
+            unavailable -> new Sheet.Words(unavailable.reason(), Optional.empty()));
+  }
+
+  private static Sheet.Cell number(
+      BigDecimal amount, Quantity q, int decimals, Result result, Optional<String> name) {
+    return new Sheet.Derived(amount, q.unit(), decimals, result.why().formula(), name);
+  }
+
+  private static Sheet.Cell words(Message text) {
+    return new Sheet.Words(text, Optional.empty());
+  }
+
+  private static Message common(String key, Object... args) {
+    return Message.of(Texts.COMMON, key, args);
+  }
+}

@@ -1,0 +1,153 @@
+package styloid.spi;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import styloid.model.Caution;
+import styloid.model.Item;
+import styloid.model.ItemId;
+import styloid.model.ItemKey;
+import styloid.model.ItemRef;
+import styloid.model.ResultKey;
+import styloid.model.TestId;
+
+/**
+ * A test as data.
+ *
+ * @param version changes whenever an item, unit, norm or rule changes meaning
+ * @param order place among the tests, lowest first; the built-in ones use 10, 20, 30, 40
+ * @param cautions every caution the test can show
+ * @param testCautions ids of those that hold for the whole test
+ * @param results every result it can give
+ * @param reads other tests whose entries or results it looks at
+ */
+public record TestDefinition(
+    TestId id,
+    String version,
+    int order,
+    List<Group> groups,
+    List<Caution> cautions,
+    List<String> testCautions,
+    List<ResultDefinition> results,
+    Set<TestId> reads,
+    Labels labels) {
+
+  public TestDefinition {
+    Objects.requireNonNull(id, "id");
+    groups = List.copyOf(groups);
+    cautions = List.copyOf(cautions);
+    testCautions = List.copyOf(testCautions);
+    results = List.copyOf(results);
+    reads = Set.copyOf(reads);
+    Objects.requireNonNull(labels, "labels");
+    if (version == null || !version.matches("[0-9]+(\\.[0-9]+){0,2}")) {
+      throw new IllegalArgumentException(id + ": not a version: " + version);
+    }
+    checkIds(id, groups, cautions, testCautions, results);
+  }
+
+  private static void checkIds(
+      TestId id,
+      List<Group> groups,
+      List<Caution> cautions,
+      List<String> testCautions,
+      List<ResultDefinition> results) {
+    HashSet<String> groupIds = new HashSet<>();
+    HashSet<ItemId> items = new HashSet<>();
+    HashSet<String> cautionIds = new HashSet<>();
+    cautions.forEach(c -> once(cautionIds.add(c.id()), id, "caution " + c.id()));
+    for (Group group : groups) {
+      once(groupIds.add(group.id()), id, "group " + group.id());
+      group.items().forEach(item -> once(items.add(item.id()), id, "item " + item.id()));
+      known(cautionIds, group.cautions(), id);
+    }
+    known(cautionIds, testCautions, id);
+    for (Group group : groups) {
+      for (Item item : group.items()) {
+        for (ItemId read : item.askWhen().reads()) {
+          if (!items.contains(read)) {
+            throw new IllegalArgumentException(id + ": condition on unknown item " + read);
+          }
+        }
+      }
+    }
+    HashSet<Object> resultIds = new HashSet<>();
+    for (ResultDefinition result : results) {
+      once(resultIds.add(result.id()), id, "result " + result.id());
+      result.group().ifPresent(g -> known(groupIds, List.of(g), id));
+    }
+  }
+
+  private static void once(boolean first, TestId id, String what) {
+    if (!first) {
+      throw new IllegalArgumentException(id + ": " + what + " stands twice");
+    }
+  }
+
+  private static void known(Set<String> known, List<String> used, TestId id) {
+    for (String one : used) {
+      if (!known.contains(one)) {
+        throw new IllegalArgumentException(id + ": nothing is called " + one);
+      }
+    }
+  }
+
+  public List<Item> items() {
+    ArrayList<Item> items = new ArrayList<>();
+    groups.forEach(group -> items.addAll(group.items()));
+    return items;
+  }
+
+  public Optional<Item> item(ItemId which) {
+    for (Group group : groups) {
+      for (Item item : group.items()) {
+        if (item.id().equals(which)) {
+          return Optional.of(item);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  public Optional<Group> groupOf(ItemId which) {
+    for (Group group : groups) {
+      for (Item item : group.items()) {
+        if (item.id().equals(which)) {
+          return Optional.of(group);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  public Optional<Caution> caution(String which) {
+    return cautions.stream().filter(c -> c.id().equals(which)).findFirst();
+  }
+
+  public Optional<ResultDefinition> result(ResultKey key) {
+    return results.stream().filter(r -> r.id().equals(key.result())).findFirst();
+  }
+
+  /** Whether the key names an item, side, digit and trial of this test. */
+  public boolean has(ItemKey key) {
+    return key.test().equals(id) && item(key.item()).filter(i -> i.has(key)).isPresent();
+  }
+
+  /** The items of this test. */
+  public Set<ItemRef> refs() {
+    LinkedHashSet<ItemRef> refs = new LinkedHashSet<>();
+    items().forEach(item -> refs.add(new ItemRef(id, item.id())));
+    return refs;
+  }
+
+  /** Every key of every item, in the order of the definition. */
+  public List<ItemKey> keys() {
+    ArrayList<ItemKey> keys = new ArrayList<>();
+    items().forEach(item -> keys.addAll(item.keys(id)));
+    return keys;
+  }
+}
