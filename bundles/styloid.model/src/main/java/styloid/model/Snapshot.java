@@ -18,13 +18,16 @@ public final class Snapshot {
   /** Items that may be asked for; null means all. */
   private final Set<ItemRef> readable;
 
-  private Snapshot(Map<ItemKey, Entry> current, Set<ItemRef> readable) {
+  private final Set<TestId> readableTests;
+
+  private Snapshot(Map<ItemKey, Entry> current, Set<ItemRef> readable, Set<TestId> readableTests) {
     this.current = current;
     this.readable = readable;
+    this.readableTests = readableTests;
   }
 
   public static Snapshot empty() {
-    return new Snapshot(Map.of(), null);
+    return new Snapshot(Map.of(), null, Set.of());
   }
 
   public static Snapshot of(List<Entry> entries) {
@@ -32,7 +35,7 @@ public final class Snapshot {
     for (Entry entry : entries) {
       fold(folded, entry);
     }
-    return new Snapshot(folded, null);
+    return new Snapshot(folded, null, Set.of());
   }
 
   private static void fold(Map<ItemKey, Entry> folded, Entry entry) {
@@ -47,19 +50,24 @@ public final class Snapshot {
   public Snapshot with(Entry entry) {
     LinkedHashMap<ItemKey, Entry> folded = new LinkedHashMap<>(current);
     fold(folded, entry);
-    return new Snapshot(folded, readable);
+    return new Snapshot(folded, readable, readableTests);
   }
 
-  /** The same values, but only these items may be asked for. */
-  public Snapshot limitedTo(Set<ItemRef> items) {
+  /** The same values, but only these items and all items of these tests may be asked for. */
+  public Snapshot limitedTo(Set<ItemRef> items, Set<TestId> tests) {
     LinkedHashMap<ItemKey, Entry> kept = new LinkedHashMap<>();
+    Snapshot limited = new Snapshot(kept, Set.copyOf(items), Set.copyOf(tests));
     current.forEach(
         (key, entry) -> {
-          if (items.contains(key.ref())) {
+          if (limited.mayRead(key)) {
             kept.put(key, entry);
           }
         });
-    return new Snapshot(kept, Set.copyOf(items));
+    return limited;
+  }
+
+  private boolean mayRead(ItemKey key) {
+    return readable == null || readable.contains(key.ref()) || readableTests.contains(key.test());
   }
 
   /**
@@ -68,7 +76,7 @@ public final class Snapshot {
    * @throws IllegalArgumentException when the item was not declared to be read
    */
   public Optional<Entry> entry(ItemKey key) {
-    if (readable != null && !readable.contains(key.ref())) {
+    if (!mayRead(key)) {
       throw new IllegalArgumentException("item not declared: " + key);
     }
     return Optional.ofNullable(current.get(key));
