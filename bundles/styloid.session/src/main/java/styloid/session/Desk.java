@@ -1,0 +1,176 @@
+package styloid.session;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import styloid.model.DefinitionText;
+import styloid.model.Entry;
+import styloid.model.EntryId;
+import styloid.model.Finding;
+import styloid.model.ItemKey;
+import styloid.model.Ledger;
+import styloid.model.Patient;
+import styloid.model.PatientContext;
+import styloid.model.Precaution;
+import styloid.model.Results;
+import styloid.model.TestId;
+import styloid.model.Value;
+import styloid.spi.TestDefinition;
+
+/**
+ * The one evaluation that is open: the only place where state changes. Every change happens under
+ * the desk's own lock and leaves an immutable {@link OpenEvaluation}.
+ */
+final class Desk {
+  private final Map<TestId, TestDefinition> stored = new LinkedHashMap<>();
+  private final Set<DefinitionText> storedTexts = new HashSet<>();
+  private final UndoStack undo = new UndoStack();
+  private final Map<EntryId, ItemKey> unsaved = new HashMap<>();
+  private final Map<ItemKey, String> drafts = new HashMap<>();
+  private PatientContext context;
+  private Ledger ledger;
+  private List<Finding> findings = List.of();
+  private List<ModuleFault> faults = List.of();
+  private Optional<String> savingFault = Optional.empty();
+  private boolean calculating;
+
+  Desk(PatientContext context, Ledger ledger, Map<ItemKey, String> drafts) {
+    this.context = context.withSnapshot(ledger.snapshot());
+    this.ledger = ledger;
+    this.drafts.putAll(drafts);
+  }
+
+  /** A test as this evaluation was recorded with it. */
+  synchronized void keep(TestDefinition definition, DefinitionText text) {
+    stored.put(definition.id(), definition);
+    storedTexts.add(text);
+  }
+
+  /** Whether the evaluation lacks this definition; from now on it does not. */
+  synchronized boolean takeUp(DefinitionText text) {
+    return storedTexts.add(text);
+  }
+
+  synchronized Optional<TestDefinition> stored(TestId id) {
+    return Optional.ofNullable(stored.get(id));
+  }
+
+  /** Appends a value of a key and remembers how to take it back. */
+  synchronized Entry record(ItemKey key, Value value, boolean confirmed, Instant now) {
+    Optional<Entry> before = context.snapshot().entry(key);
+    Entry entry = append(key, Optional.of(value), confirmed, now);
+    undo.recorded(before, entry);
+    return entry;
+  }
+
+  private Entry append(ItemKey key, Optional<Value> value, boolean confirmed, Instant now) {
+    Entry entry =
+        new Entry(
+            new EntryId(UUID.randomUUID()),
+            key,
+            value,
+            now,
+            context.evaluation().therapist(),
+            confirmed);
+    ledger = ledger.append(entry);
+    context = context.withSnapshot(context.snapshot().with(entry));
+    unsaved.put(entry.id(), key);
+    drafts.remove(key);
+    calculating = true;
+    return entry;
+  }
+
+  synchronized Optional<Entry> undo(Instant now) {
+    return undo.undo().map(s -> append(s.key(), s.before(), s.beforeConfirmed(), now));
+  }
+
+  synchronized Optional<Entry> redo(Instant now) {
+    return undo.redo().map(s -> append(s.key(), s.after(), s.afterConfirmed(), now));
+  }
+
+  synchronized void draft(ItemKey key, String text) {
+    if (text.isBlank()) {
+      drafts.remove(key);
+    } else {
+      drafts.put(key, text);
+    }
+  }
+
+  synchronized void saved(List<Entry> entries) {
+    entries.forEach(entry -> unsaved.remove(entry.id()));
+    savingFault = Optional.empty();
+  }
+
+  synchronized void savingFailed(String reason) {
+    savingFault = Optional.of(reason);
+  }
+
+  synchronized void patient(Patient patient, List<Precaution> precautions) {
+    context =
+        new PatientContext(
+            patient,
+            context.evaluation(),
+            precautions,
+            context.snapshot(),
+            context.results(),
+            context.past());
+    calculating = true;
+  }
+
+  synchronized PatientContext context() {
+    return context;
+  }
+
+  synchronized void calculationBegins() {
+    calculating = true;
+  }
+
+  /**
+   * Takes in what was calculated from {@code basis}.
+   *
+   * @return whether that is still what is recorded; if not, it must be calculated again
+   */
+  synchronized boolean calculated(PatientContext basis, Calculator.Calculated result) {
+    Results results = result.results();
+    context = context.withResults(results);
+    findings = result.findings();
+    faults = result.faults();
+    boolean current =
+        context.snapshot() == basis.snapshot()
+            && context.patient().equals(basis.patient())
+            && context.precautions().equals(basis.precautions());
+    calculating = !current;
+    return current;
+  }
+
+  /** The evaluation as it stands, with these tests alive. */
+  synchronized OpenEvaluation view(List<TestDefinition> live) {
+    ArrayList<TestDefinition> tests = new ArrayList<>(live);
+    HashSet<TestId> gone = new HashSet<>(stored.keySet());
+    live.forEach(definition -> gone.remove(definition.id()));
+    gone.removeIf(id -> ledger.entries().stream().noneMatch(e -> e.key().test().equals(id)));
+    gone.forEach(id -> tests.add(stored.get(id)));
+    tests.sort(Comparator.comparingInt(TestDefinition::order).thenComparing(TestDefinition::id));
+    return new OpenEvaluation(
+        context,
+        ledger,
+        tests,
+        gone,
+        faults,
+        findings,
+        new HashSet<>(unsaved.values()),
+        drafts,
+        undo.canUndo(),
+        undo.canRedo(),
+        calculating,
+        savingFault);
+  }
+}

@@ -1,0 +1,476 @@
+package styloid.session;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Deactivate;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import styloid.exchange.DefinitionFile;
+import styloid.model.DefinitionText;
+import styloid.model.Entry;
+import styloid.model.Evaluation;
+import styloid.model.EvaluationId;
+import styloid.model.EvaluationRecord;
+import styloid.model.ItemKey;
+import styloid.model.Patient;
+import styloid.model.PatientContext;
+import styloid.model.PatientId;
+import styloid.model.PatientRecord;
+import styloid.model.Precaution;
+import styloid.model.Results;
+import styloid.model.Snapshot;
+import styloid.model.TestId;
+import styloid.model.TherapistId;
+import styloid.model.Value;
+import styloid.spi.EntryCheck;
+import styloid.spi.Exporter;
+import styloid.spi.FindingRule;
+import styloid.spi.Progress;
+import styloid.spi.Report;
+import styloid.spi.TestDefinition;
+import styloid.spi.TestModule;
+import styloid.spi.Texts;
+import styloid.store.CaseloadRow;
+import styloid.store.PatientStore;
+import styloid.store.StoreException;
+
+/** The session on its workers: one calculates, one stores, one exports. */
+@Component(service = Session.class)
+public final class SessionService implements Session {
+  private static final System.Logger LOG = System.getLogger(SessionService.class.getName());
+  private static final long MODULE_LIMIT_MILLIS = 1000;
+
+  private final Clock clock;
+  private final ModuleGuard guard = new ModuleGuard(MODULE_LIMIT_MILLIS);
+  private final ModuleBook book = new ModuleBook(guard);
+  private final Calculator calculator = new Calculator(book, guard);
+  private final Reports reports = new Reports(book, guard);
+  private final Workers workers = new Workers();
+  private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
+  private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
+  private volatile PatientStore store;
+  private volatile Sitting sitting;
+
+  /** An open evaluation with what brings it to disk. */
+  private record Sitting(Desk desk, Saver saver) {}
+
+  @Activate
+  public SessionService() {
+    this(Clock.systemUTC());
+  }
+
+  SessionService(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Deactivate
+  void deactivate() {
+    close();
+    workers.close();
+    guard.close();
+  }
+
+  @Reference(
+      cardinality = ReferenceCardinality.OPTIONAL,
+      policy = ReferencePolicy.DYNAMIC,
+      policyOption = ReferencePolicyOption.GREEDY)
+  void setStore(PatientStore bound) {
+    store = bound;
+    tell(Change.PATIENTS);
+  }
+
+  void unsetStore(PatientStore unbound) {
+    if (store == unbound) {
+      store = null;
+    }
+  }
+
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addModule(TestModule module) {
+    workers.calculate(
+        () -> {
+          book.add(module);
+          modulesChanged();
+        });
+  }
+
+  void removeModule(TestModule module) {
+    workers.calculate(
+        () -> {
+          book.remove(module);
+          modulesChanged();
+        });
+  }
+
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addRule(FindingRule rule) {
+    book.add(rule);
+    modulesChanged();
+  }
+
+  void removeRule(FindingRule rule) {
+    book.remove(rule);
+    modulesChanged();
+  }
+
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addExporter(Exporter exporter) {
+    exporters.add(exporter);
+  }
+
+  void removeExporter(Exporter exporter) {
+    exporters.remove(exporter);
+  }
+
+  private void modulesChanged() {
+    tell(Change.MODULES);
+    recalculate();
+  }
+
+  private PatientStore opened() throws StoreException {
+    PatientStore present = store;
+    if (present == null) {
+      throw new StoreException(
+          StoreException.Cause.OTHER,
+          "The store is not running, so nothing can be opened or saved. Restart the suite; if this"
+              + " stays, the start report names the part that failed.",
+          null);
+    }
+    present.open();
+    return present;
+  }
+
+  @Override
+  public List<TestDefinition> tests() {
+    return book.definitions();
+  }
+
+  @Override
+  public List<ModuleFault> faults() {
+    return book.faults();
+  }
+
+  @Override
+  public Texts texts(Locale locale) {
+    Sitting open = sitting;
+    return reports.texts(open == null ? tests() : view(open).tests(), locale);
+  }
+
+  @Override
+  public List<CaseloadRow> caseload(String search, int limit) throws StoreException {
+    return opened().caseload(search, limit);
+  }
+
+  @Override
+  public List<Evaluation> evaluations(PatientId patient) throws StoreException {
+    return opened().evaluations(patient);
+  }
+
+  @Override
+  public List<Precaution> precautions(PatientId patient) throws StoreException {
+    return opened().precautions(patient);
+  }
+
+  @Override
+  public void savePatient(Patient patient, List<Precaution> precautions) throws StoreException {
+    opened().savePatient(patient, precautions);
+    Sitting open = sitting;
+    if (open != null && open.desk().context().patient().id().equals(patient.id())) {
+      open.desk().patient(patient, precautions);
+      recalculate();
+    }
+    tell(Change.PATIENTS);
+  }
+
+  @Override
+  public OpenEvaluation open(EvaluationId id) throws StoreException {
+    PatientStore from = opened();
+    EvaluationRecord record = from.evaluation(id).orElseThrow(() -> missing("evaluation"));
+    PatientId patientId = record.evaluation().patient();
+    Patient patient = from.patient(patientId).orElseThrow(() -> missing("patient"));
+    ArrayList<EvaluationRecord> others = new ArrayList<>();
+    for (Evaluation other : from.evaluations(patientId)) {
+      if (isBefore(other, record.evaluation())) {
+        from.evaluation(other.id()).ifPresent(others::add);
+      }
+    }
+    return seat(context(patient, from.precautions(patientId), record, others), record, from);
+  }
+
+  private static StoreException missing(String what) {
+    return new StoreException(
+        StoreException.Cause.NOT_FOUND,
+        "The " + what + " is not in this store. It may have been opened from another one.",
+        null);
+  }
+
+  @Override
+  public OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
+      throws StoreException {
+    Map<TestId, String> versions = new HashMap<>();
+    ArrayList<DefinitionText> texts = new ArrayList<>();
+    for (TestDefinition test : tests()) {
+      versions.put(test.id(), test.version());
+      texts.add(DefinitionFile.write(test));
+    }
+    Evaluation evaluation =
+        new Evaluation(
+            new EvaluationId(UUID.randomUUID()),
+            patient,
+            date,
+            therapist,
+            Evaluation.State.DRAFT,
+            versions,
+            Map.of());
+    opened().begin(evaluation, texts);
+    tell(Change.PATIENTS);
+    return open(evaluation.id());
+  }
+
+  private static boolean isBefore(Evaluation other, Evaluation than) {
+    return !other.id().equals(than.id()) && other.date().isBefore(than.date());
+  }
+
+  private static PatientContext context(
+      Patient patient,
+      List<Precaution> precautions,
+      EvaluationRecord record,
+      List<EvaluationRecord> others) {
+    List<PatientContext.Past> past =
+        others.stream()
+            .filter(other -> isBefore(other.evaluation(), record.evaluation()))
+            .sorted(Comparator.comparing((EvaluationRecord r) -> r.evaluation().date()).reversed())
+            .map(o -> new PatientContext.Past(o.evaluation(), o.ledger().snapshot()))
+            .toList();
+    Snapshot snapshot = record.ledger().snapshot();
+    return new PatientContext(
+        patient, record.evaluation(), precautions, snapshot, Results.empty(), past);
+  }
+
+  private static Desk desk(PatientContext context, EvaluationRecord record) {
+    Desk desk = new Desk(context, record.ledger(), record.drafts());
+    for (DefinitionText text : record.definitions()) {
+      DefinitionFile.Read read = DefinitionFile.read(text);
+      read.definition().ifPresent(definition -> desk.keep(definition, text));
+    }
+    return desk;
+  }
+
+  private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into) {
+    close();
+    Desk desk = desk(context, record);
+    Saver.Watcher watcher =
+        new Saver.Watcher() {
+          @Override
+          public void saved(List<Entry> entries) {
+            desk.saved(entries);
+            tell(Change.EVALUATION);
+          }
+
+          @Override
+          public void failed(String reason) {
+            desk.savingFailed(reason);
+            tell(Change.EVALUATION);
+          }
+        };
+    Saver saver = new Saver(record.evaluation().id(), into, workers.storing(), watcher);
+    sitting = new Sitting(desk, saver);
+    recalculate();
+    workers.warmUpOnce(exporters);
+    return view(sitting);
+  }
+
+  @Override
+  public void close() {
+    Sitting open = sitting;
+    if (open != null) {
+      settle();
+      sitting = null;
+      tell(Change.EVALUATION);
+    }
+  }
+
+  @Override
+  public Optional<OpenEvaluation> current() {
+    return Optional.ofNullable(sitting).map(this::view);
+  }
+
+  private OpenEvaluation view(Sitting open) {
+    return open.desk().view(tests());
+  }
+
+  @Override
+  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
+    Sitting open = seated();
+    TestDefinition test =
+        tests().stream()
+            .filter(t -> t.has(key))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no test takes " + key));
+    EntryCheck.Checked checked = EntryCheck.check(test.item(key.item()).orElseThrow(), value);
+    if (checked.value().isEmpty()) {
+      throw new IllegalArgumentException("impossible for " + key + ": " + value);
+    }
+    DefinitionText text = DefinitionFile.write(test);
+    if (open.desk().takeUp(text)) {
+      open.saver().add(text);
+    }
+    keep(open, open.desk().record(key, value, confirmed, clock.instant()));
+    return view(open);
+  }
+
+  private Sitting seated() {
+    Sitting open = sitting;
+    if (open == null) {
+      throw new IllegalStateException("no evaluation is open");
+    }
+    return open;
+  }
+
+  private void keep(Sitting open, Entry entry) {
+    open.saver().add(entry);
+    tell(Change.EVALUATION);
+    recalculate();
+  }
+
+  @Override
+  public Optional<ItemKey> undo() {
+    Sitting open = seated();
+    Optional<Entry> entry = open.desk().undo(clock.instant());
+    entry.ifPresent(e -> keep(open, e));
+    return entry.map(Entry::key);
+  }
+
+  @Override
+  public Optional<ItemKey> redo() {
+    Sitting open = seated();
+    Optional<Entry> entry = open.desk().redo(clock.instant());
+    entry.ifPresent(e -> keep(open, e));
+    return entry.map(Entry::key);
+  }
+
+  @Override
+  public void draft(ItemKey key, String text) {
+    Sitting open = seated();
+    open.desk().draft(key, text);
+    open.saver().draft(key, text);
+  }
+
+  @Override
+  public void retrySaving() {
+    Optional.ofNullable(sitting).ifPresent(open -> open.saver().retry());
+  }
+
+  @Override
+  public void tryAgain(ModuleFault fault) {
+    guard.forgive(fault.module());
+    modulesChanged();
+  }
+
+  @Override
+  public AutoCloseable listen(Consumer<Change> listener) {
+    listeners.add(listener);
+    return () -> listeners.remove(listener);
+  }
+
+  private void tell(Change change) {
+    for (Consumer<Change> listener : listeners) {
+      try {
+        listener.accept(change);
+      } catch (RuntimeException e) {
+        LOG.log(System.Logger.Level.WARNING, "a listener failed", e);
+      }
+    }
+  }
+
+  private void recalculate() {
+    Sitting open = sitting;
+    if (open != null) {
+      open.desk().calculationBegins();
+      workers.calculateSoon(() -> calculate(open));
+    }
+  }
+
+  private void calculate(Sitting open) {
+    PatientContext basis = open.desk().context();
+    if (!open.desk().calculated(basis, calculator.calculate(basis))) {
+      workers.calculateSoon(() -> calculate(open));
+    }
+    tell(Change.EVALUATION);
+  }
+
+  @Override
+  public void settle() {
+    workers.settle(
+        () -> {
+          Sitting open = sitting;
+          return open == null || open.saver().idle() || open.saver().failing();
+        });
+  }
+
+  @Override
+  public OpenEvaluation calculate(PatientRecord record, EvaluationId which) {
+    workers.settle(() -> true);
+    EvaluationRecord chosen =
+        record.evaluations().stream()
+            .filter(r -> r.evaluation().id().equals(which))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no evaluation " + which));
+    PatientContext context =
+        context(record.patient(), record.precautions(), chosen, record.evaluations());
+    Desk desk = desk(context, chosen);
+    desk.calculated(desk.context(), calculator.calculate(desk.context()));
+    return desk.view(tests());
+  }
+
+  @Override
+  public Report report(OpenEvaluation evaluation, Locale locale) {
+    return reports.report(evaluation, locale);
+  }
+
+  @Override
+  public List<String> formats() {
+    return exporters.stream().map(Exporter::format).sorted().toList();
+  }
+
+  @Override
+  public CompletableFuture<Path> export(
+      Report report, String format, Path target, Progress progress) {
+    Optional<Exporter> exporter =
+        exporters.stream().filter(e -> e.format().equals(format)).findFirst();
+    if (exporter.isEmpty()) {
+      return CompletableFuture.failedFuture(
+          new IOException("Nothing here writes " + format + " files; the part is not running."));
+    }
+    return workers.export(exporter.get(), report, target, progress);
+  }
+
+  @Override
+  public Optional<PatientRecord> patientRecord(PatientId id) throws StoreException {
+    return opened().record(id);
+  }
+
+  @Override
+  public int importRecords(List<PatientRecord> records) throws StoreException {
+    int added = opened().importRecords(records);
+    tell(Change.PATIENTS);
+    return added;
+  }
+}

@@ -1,0 +1,146 @@
+package styloid.session;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import styloid.spi.Exporter;
+import styloid.spi.Progress;
+import styloid.spi.Report;
+
+/** The three threads of a session: one calculates, one stores, one exports. */
+final class Workers implements AutoCloseable {
+  private static final System.Logger LOG = System.getLogger(Workers.class.getName());
+  private static final long WARM_UP_AFTER_SECONDS = 3;
+  private static final long LAST_WORK_SECONDS = 10;
+
+  private final ScheduledExecutorService calculating = worker("styloid-results");
+  private final ScheduledExecutorService storing = worker("styloid-store");
+  private final ScheduledExecutorService exporting = worker("styloid-export");
+  private final AtomicInteger calculations = new AtomicInteger();
+  private final AtomicBoolean warm = new AtomicBoolean();
+
+  private static ScheduledExecutorService worker(String name) {
+    return Executors.newSingleThreadScheduledExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  ScheduledExecutorService storing() {
+    return storing;
+  }
+
+  /** Runs on the result worker, after what is there. */
+  void calculate(Runnable task) {
+    run(calculating, task);
+  }
+
+  /** Like {@link #calculate}, but one waiting calculation stands for all later ones. */
+  void calculateSoon(Runnable task) {
+    if (calculations.incrementAndGet() == 1) {
+      run(
+          calculating,
+          () -> {
+            calculations.set(0);
+            task.run();
+          });
+    }
+  }
+
+  private static void run(ScheduledExecutorService worker, Runnable task) {
+    try {
+      worker.execute(
+          () -> {
+            try {
+              task.run();
+            } catch (RuntimeException e) {
+              LOG.log(System.Logger.Level.ERROR, "work failed", e);
+            }
+          });
+    } catch (RejectedExecutionException e) {
+      LOG.log(System.Logger.Level.DEBUG, "the session is closing", e);
+    }
+  }
+
+  CompletableFuture<Path> export(Exporter exporter, Report report, Path target, Progress progress) {
+    CompletableFuture<Path> done = new CompletableFuture<>();
+    run(
+        exporting,
+        () -> {
+          try {
+            exporter.write(report, target, progress);
+            done.complete(target);
+          } catch (LinkageError e) {
+            done.completeExceptionally(
+                new IOException("The part that writes " + target + " does not work here.", e));
+          } catch (IOException | RuntimeException e) {
+            done.completeExceptionally(e);
+          }
+        });
+    return done;
+  }
+
+  /** Once in a session, when the hands are likely elsewhere. */
+  void warmUpOnce(List<Exporter> exporters) {
+    if (warm.compareAndSet(false, true)) {
+      exporting.schedule(
+          () -> exporters.forEach(Workers::warmUp), WARM_UP_AFTER_SECONDS, TimeUnit.SECONDS);
+    }
+  }
+
+  private static void warmUp(Exporter exporter) {
+    try {
+      exporter.warmUp();
+    } catch (RuntimeException | LinkageError e) {
+      LOG.log(System.Logger.Level.WARNING, "warming up " + exporter.format() + " failed", e);
+    }
+  }
+
+  /** Waits until calculating and storing have nothing to do and {@code stored} holds. */
+  void settle(BooleanSupplier stored) {
+    do {
+      awaitIdle(storing);
+      awaitIdle(calculating);
+    } while (!(stored.getAsBoolean() && calculations.get() == 0)
+        && !storing.isShutdown()
+        && !Thread.currentThread().isInterrupted());
+  }
+
+  private static void awaitIdle(ScheduledExecutorService worker) {
+    CountDownLatch reached = new CountDownLatch(1);
+    try {
+      worker.execute(reached::countDown);
+      reached.await();
+    } catch (RejectedExecutionException e) {
+      LOG.log(System.Logger.Level.DEBUG, "the session is closing", e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  @Override
+  public void close() {
+    for (ScheduledExecutorService worker : List.of(calculating, storing, exporting)) {
+      worker.shutdown();
+      try {
+        if (!worker.awaitTermination(LAST_WORK_SECONDS, TimeUnit.SECONDS)) {
+          worker.shutdownNow();
+        }
+      } catch (InterruptedException e) {
+        worker.shutdownNow();
+        Thread.currentThread().interrupt();
+      }
+    }
+  }
+}
