@@ -24,6 +24,8 @@ import styloid.model.TestId;
  * @param testCautions ids of those that hold for the whole test
  * @param results every result it can give
  * @param reads other tests whose entries or results it looks at
+ * @param restAs the answer with which everything not yet recorded may be filled after asking once:
+ *     each asked choice item that has this answer and is not withheld gets an entry of its own
  */
 public record TestDefinition(
     TestId id,
@@ -34,7 +36,32 @@ public record TestDefinition(
     List<String> testCautions,
     List<ResultDefinition> results,
     Set<TestId> reads,
-    Labels labels) {
+    Labels labels,
+    Optional<String> restAs) {
+
+  /** A test without an answer for the rest. */
+  public TestDefinition(
+      TestId id,
+      String version,
+      int order,
+      List<Group> groups,
+      List<Caution> cautions,
+      List<String> testCautions,
+      List<ResultDefinition> results,
+      Set<TestId> reads,
+      Labels labels) {
+    this(
+        id,
+        version,
+        order,
+        groups,
+        cautions,
+        testCautions,
+        results,
+        reads,
+        labels,
+        Optional.empty());
+  }
 
   public TestDefinition {
     Objects.requireNonNull(id, "id");
@@ -44,6 +71,7 @@ public record TestDefinition(
     results = List.copyOf(results);
     reads = Set.copyOf(reads);
     Objects.requireNonNull(labels, "labels");
+    Objects.requireNonNull(restAs, "restAs");
     if (version == null || !version.matches("[0-9]+(\\.[0-9]+){0,2}")) {
       throw new IllegalArgumentException(id + ": not a version: " + version);
     }

@@ -1,0 +1,24 @@
+package styloid.screen;
+
+import java.util.List;
+import org.osgi.service.component.annotations.Component;
+import styloid.model.PatientContext;
+import styloid.model.Result;
+import styloid.spi.TestDefinition;
+import styloid.spi.TestModule;
+
+/** Looks over the active motion of both limbs and puts forward what falls short. */
+@Component(service = TestModule.class)
+public final class Screen implements TestModule {
+  private final TestDefinition definition = ScreenDefinition.build();
+
+  @Override
+  public TestDefinition definition() {
+    return definition;
+  }
+
+  @Override
+  public List<Result> results(PatientContext context) {
+    return new ScreenResults(context.snapshot()).all();
+  }
+}
