@@ -108,42 +108,50 @@ final class ScreenResults {
 
   private Result next(String motion, Side side) {
     ItemKey key = key(motion, side);
+    ItemKey decision = key(ScreenDefinition.decision(motion), side);
+    ItemKey pain = key(ScreenDefinition.pain(motion), side);
     ResultKey result = result(motion + "-next", side);
     Optional<String> seen = snapshot.choice(key);
-    Optional<String> word = snapshot.choice(key(ScreenDefinition.decision(motion), side));
-    ItemKey painKey = key(ScreenDefinition.pain(motion), side);
-    boolean hurts = snapshot.choice(painKey).filter("yes"::equals).isPresent();
-    boolean shortOf = seen.isPresent() && !seen.get().equals(FULL);
+    boolean hurts = snapshot.choice(pain).filter("yes"::equals).isPresent();
     ArrayList<Message> steps = new ArrayList<>();
     seen.ifPresent(s -> steps.add(answer(key, s)));
     if (hurts) {
       steps.add(Message.of(ID, "step.hurts", name(key)));
     }
+    Optional<String> word = snapshot.choice(decision);
     if (word.isPresent()) {
       boolean added = word.get().equals(ADD);
       steps.add(Message.of(ID, added ? "step.added" : "step.dropped", name(key)));
       return Result.computed(result, new Choice(added ? "added" : "dropped"), why(steps, FORWARD));
     }
-    if (shortOf || hurts) {
+    if (absent(decision)) {
+      return open(result, Message.of(ID, "incomplete.decision", name(key)), decision, steps);
+    }
+    if (hurts || seen.filter(s -> !s.equals(FULL)).isPresent()) {
       steps.add(Message.of(ID, "step.forward"));
       return Result.computed(result, new Choice("put-forward"), why(steps, FORWARD));
     }
     if (seen.isEmpty()) {
-      Message reason =
-          snapshot
-              .absence(key)
-              .map(a -> Message.of(ID, "incomplete.absent", name(key), a.reason()))
-              .orElse(Message.of(ID, "incomplete.motion", name(key)));
-      steps.add(reason);
-      return Result.incomplete(result, reason, List.of(key), why(steps, FORWARD));
+      return open(result, notSeen(key), key, steps);
     }
-    if (absent(painKey)) {
-      Message reason = Message.of(ID, "incomplete.pain", name(key));
-      steps.add(reason);
-      return Result.incomplete(result, reason, List.of(painKey), why(steps, FORWARD));
+    if (absent(pain)) {
+      return open(result, Message.of(ID, "incomplete.pain", name(key)), pain, steps);
     }
     steps.add(Message.of(ID, "step.full"));
     return Result.computed(result, new Choice("not-needed"), why(steps, FORWARD));
+  }
+
+  private Message notSeen(ItemKey key) {
+    return snapshot
+        .absence(key)
+        .map(a -> Message.of(ID, "incomplete.absent", name(key), a.reason()))
+        .orElse(Message.of(ID, "incomplete.motion", name(key)));
+  }
+
+  private static Result open(
+      ResultKey result, Message reason, ItemKey missing, List<Message> steps) {
+    steps.add(reason);
+    return Result.incomplete(result, reason, List.of(missing), why(steps, FORWARD));
   }
 
   private void note(Result next, String motion, List<Message> forward, List<ItemKey> open) {
