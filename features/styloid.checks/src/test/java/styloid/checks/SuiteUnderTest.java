@@ -1,0 +1,139 @@
+package styloid.checks;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Dictionary;
+import java.util.HashMap;
+import java.util.Hashtable;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToIntFunction;
+import org.apache.felix.framework.Felix;
+import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.Constants;
+import org.osgi.framework.ServiceReference;
+
+/**
+ * The assembled suite in a real Felix without a window: the bundles of its start list, but those
+ * that need JavaFX. Spoken to like a user does, by commands.
+ */
+final class SuiteUnderTest implements AutoCloseable {
+  private static final long STOP_MILLIS = 20_000;
+
+  private final Felix framework;
+
+  private SuiteUnderTest(Felix framework) {
+    this.framework = framework;
+  }
+
+  /** What a command came to. */
+  record Ran(int code, String out, String err) {}
+
+  /**
+   * Starts the suite on a data folder.
+   *
+   * @param extra jars of more bundles
+   */
+  static SuiteUnderTest start(Path data, Path... extra) throws BundleException, IOException {
+    Map<String, Object> settings = new HashMap<>();
+    settings.put(Constants.FRAMEWORK_STORAGE, data.resolve("cache").toString());
+    settings.put(Constants.FRAMEWORK_STORAGE_CLEAN, Constants.FRAMEWORK_STORAGE_CLEAN_ONFIRSTINIT);
+    settings.put("felix.log.level", "0");
+    Felix framework = new Felix(settings);
+    framework.init();
+    framework.start();
+    Dictionary<String, Object> role = new Hashtable<>(Map.of("styloid.role", "data"));
+    framework.getBundleContext().registerService(Path.class, data, role);
+    ArrayList<Bundle> bundles = new ArrayList<>();
+    for (Path jar : withoutWindow()) {
+      bundles.add(framework.getBundleContext().installBundle(jar.toUri().toString()));
+    }
+    for (Path jar : extra) {
+      bundles.add(framework.getBundleContext().installBundle(jar.toUri().toString()));
+    }
+    SuiteUnderTest suite = new SuiteUnderTest(framework);
+    for (Bundle bundle : bundles) {
+      suite.startOne(bundle);
+    }
+    return suite;
+  }
+
+  private void startOne(Bundle bundle) {
+    try {
+      bundle.start();
+    } catch (BundleException e) {
+      // what did not start is seen in its state
+      System.getLogger("styloid.checks").log(System.Logger.Level.DEBUG, bundle, e);
+    }
+  }
+
+  /** Jars of the start list that do not import JavaFX. */
+  private static List<Path> withoutWindow() throws IOException {
+    ArrayList<Path> jars = new ArrayList<>();
+    Path suite = Project.suite();
+    for (String line : Files.readAllLines(suite.resolve("conf/full-evaluation.list"))) {
+      Path jar = suite.resolve("bundles").resolve(line.strip());
+      if (!line.isBlank() && !line.startsWith("#") && !Manifests.of(jar).imports("javafx")) {
+        jars.add(jar);
+      }
+    }
+    return jars;
+  }
+
+  Bundle[] bundles() {
+    return framework.getBundleContext().getBundles();
+  }
+
+  Bundle bundle(String name) {
+    for (Bundle bundle : bundles()) {
+      if (name.equals(bundle.getSymbolicName())) {
+        return bundle;
+      }
+    }
+    throw new AssertionError("no bundle " + name);
+  }
+
+  /** Runs a command as the launcher does and gives what it printed. */
+  Ran run(String... words) throws Exception {
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
+    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(outBytes, true, StandardCharsets.UTF_8));
+    System.setErr(new PrintStream(errBytes, true, StandardCharsets.UTF_8));
+    try {
+      int code = command().applyAsInt(words);
+      return new Ran(
+          code,
+          outBytes.toString(StandardCharsets.UTF_8),
+          errBytes.toString(StandardCharsets.UTF_8));
+    } finally {
+      System.setOut(out);
+      System.setErr(err);
+    }
+  }
+
+  @SuppressWarnings("unchecked")
+  private ToIntFunction<String[]> command() throws Exception {
+    ServiceReference<?>[] found =
+        framework
+            .getBundleContext()
+            .getServiceReferences(ToIntFunction.class.getName(), "(styloid.role=command)");
+    if (found == null) {
+      throw new AssertionError("the command service is missing");
+    }
+    return (ToIntFunction<String[]>) framework.getBundleContext().getService(found[0]);
+  }
+
+  @Override
+  public void close() throws Exception {
+    framework.stop();
+    framework.waitForStop(STOP_MILLIS);
+  }
+}
