@@ -1,5 +1,8 @@
 package styloid.exchange;
 
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import styloid.model.DefinitionText;
@@ -14,10 +17,38 @@ public final class DefinitionFile {
 
   /** The same definition always gives the same characters. */
   public static DefinitionText write(TestDefinition definition) {
-    throw new UnsupportedOperationException("not yet");
+    StringBuilder text = new StringBuilder();
+    try {
+      new DefinitionWriter(new JsonWriter(text)).definition(definition);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new DefinitionText(definition.id(), definition.version(), text.toString());
   }
 
+  /** The definition in a text, or every problem found; its id and version must be those stored. */
   public static Read read(DefinitionText text) {
-    throw new UnsupportedOperationException("not yet");
+    Problems problems = new Problems();
+    Optional<TestDefinition> definition = definition(text, problems);
+    definition.ifPresent(found -> sameAs(text, found, problems));
+    return new Read(problems.count() == 0 ? definition : Optional.empty(), problems.list());
+  }
+
+  private static Optional<TestDefinition> definition(DefinitionText text, Problems problems) {
+    try {
+      return JsonReader.read(new StringReader(text.text()), problems)
+          .map(Fields.object(DefinitionReader::definition).with(problems));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void sameAs(DefinitionText text, TestDefinition found, Problems problems) {
+    if (!found.id().equals(text.test()) || !found.version().equals(text.version())) {
+      problems.add(
+          Where.root(0, 0),
+          "the text defines %s %s, but is kept as %s %s"
+              .formatted(found.id(), found.version(), text.test(), Excerpt.of(text.version())));
+    }
   }
 }
