@@ -1,0 +1,71 @@
+package styloid.workbook;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFName;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Writes a planned book as the bytes of an xlsx file; equal books give equal bytes. */
+final class BookWriter {
+  private BookWriter() {}
+
+  /** Called before each sheet; may stop the writing by throwing. */
+  interface Step {
+    void sheet(int number);
+  }
+
+  static byte[] write(Book book, Step step) throws IOException {
+    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+      // Formulas were checked when planned; the library's own parser lacks younger functions.
+      workbook.setCellFormulaValidation(false);
+      ArrayList<XSSFSheet> sheets = new ArrayList<>();
+      book.pages().forEach(page -> sheets.add(workbook.createSheet(page.name())));
+      names(book, workbook);
+      Styles styles = new Styles(workbook);
+      for (int i = 0; i < sheets.size(); i++) {
+        step.sheet(i);
+        SheetWriter.write(book.pages().get(i), book.edge(), sheets.get(i), styles);
+      }
+      properties(book, workbook);
+      ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
+      workbook.write(out);
+      return FixedZip.repack(out.toByteArray());
+    }
+  }
+
+  private static void names(Book book, XSSFWorkbook workbook) {
+    List<Page> pages = book.pages();
+    book.names()
+        .forEach(
+            (name, place) -> {
+              XSSFName defined = workbook.createName();
+              defined.setNameName(name);
+              defined.setRefersToFormula(reference(pages.get(place.page()).name(), place));
+            });
+  }
+
+  /** An absolute address with its sheet, such as {@code 'Grip and pinch'!$B$5}. */
+  static String reference(String sheet, Book.Place place) {
+    return new CellReference(sheet, place.row(), place.column(), true, true).formatAsString();
+  }
+
+  private static void properties(Book book, XSSFWorkbook workbook) throws IOException {
+    POIXMLProperties properties = workbook.getProperties();
+    LocalDate day = book.day();
+    Optional<Date> date = Optional.of(Date.from(day.atStartOfDay().toInstant(ZoneOffset.UTC)));
+    POIXMLProperties.CoreProperties core = properties.getCoreProperties();
+    core.setCreator(SafeText.forPageEdge(book.author(), 200).replace("&&", "&"));
+    core.getUnderlyingProperties().setCreatedProperty(date);
+    core.getUnderlyingProperties().setModifiedProperty(date);
+    properties.getExtendedProperties().setApplication("Styloid");
+  }
+}

@@ -1,0 +1,31 @@
+package styloid.workbook;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+
+/** Packs an archive anew with one fixed time for all, so that equal contents give equal bytes. */
+final class FixedZip {
+  private static final LocalDateTime TIME = LocalDateTime.of(2000, 1, 1, 0, 0);
+
+  private FixedZip() {}
+
+  static byte[] repack(byte[] archive) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(archive.length + 1024);
+    try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(archive));
+        ZipOutputStream to = new ZipOutputStream(out)) {
+      for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+        ZipEntry fixed = new ZipEntry(entry.getName());
+        fixed.setTimeLocal(TIME);
+        to.putNextEntry(fixed);
+        from.transferTo(to);
+        to.closeEntry();
+      }
+    }
+    return out.toByteArray();
+  }
+}

@@ -1,0 +1,111 @@
+package styloid.workbook;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import styloid.model.Digit;
+import styloid.model.Quantity;
+import styloid.model.Result;
+import styloid.model.ResultId;
+import styloid.model.Side;
+import styloid.model.Value;
+import styloid.spi.Report;
+import styloid.spi.ResultDefinition;
+import styloid.spi.TestDefinition;
+
+/**
+ * The results of the summary: of each test first those that belong to it as a whole, then in its
+ * own order, up to a number that leaves the summary on one page.
+ */
+final class KeyResults {
+  private static final int MOST_OF_A_TEST = 10;
+
+  private KeyResults() {}
+
+  private record Spot(ResultId result, Digit digit) {}
+
+  static void add(PageBuilder page, Report report, Say say, List<Integer> widths) {
+    page.heading(say.own("summary.results"));
+    boolean any = false;
+    for (TestDefinition test : report.definitions()) {
+      List<Map<Side, Result>> found = found(test, report);
+      if (found.isEmpty()) {
+        continue;
+      }
+      ArrayList<List<Box>> rows = new ArrayList<>();
+      for (Map<Side, Result> one : found.subList(0, Math.min(found.size(), MOST_OF_A_TEST))) {
+        rows.add(row(test, one, say));
+      }
+      List<String> heads = new ArrayList<>(SummaryPage.heads("head.result", "head.status", say));
+      heads.set(0, say.test(test.id()));
+      page.table(heads, widths, rows);
+      if (found.size() > MOST_OF_A_TEST) {
+        page.across(say.own("summary.more-results", found.size() - MOST_OF_A_TEST), Look.TEXT);
+      }
+      any = true;
+    }
+    if (!any) {
+      page.across(say.own("summary.no-results"), Look.TEXT);
+    }
+  }
+
+  /** Results with at least one value, both sides together. */
+  private static List<Map<Side, Result>> found(TestDefinition test, Report report) {
+    LinkedHashMap<Spot, EnumMap<Side, Result>> whole = new LinkedHashMap<>();
+    LinkedHashMap<Spot, EnumMap<Side, Result>> grouped = new LinkedHashMap<>();
+    for (Result result : report.context().results().of(test.id())) {
+      boolean ofGroup = test.result(result.key()).flatMap(ResultDefinition::group).isPresent();
+      (ofGroup ? grouped : whole)
+          .computeIfAbsent(
+              new Spot(result.key().result(), result.key().digit()), s -> new EnumMap<>(Side.class))
+          .put(result.key().side(), result);
+    }
+    ArrayList<Map<Side, Result>> all = new ArrayList<>(whole.values());
+    all.addAll(grouped.values());
+    all.removeIf(sides -> sides.values().stream().allMatch(r -> r.value().isEmpty()));
+    return all;
+  }
+
+  private static List<Box> row(TestDefinition test, Map<Side, Result> sides, Say say) {
+    Result any = sides.values().iterator().next();
+    Set<String> status = new LinkedHashSet<>();
+    sides.values().forEach(r -> status.add(say.texts().word(r.why().status())));
+    return List.of(
+        Box.words(say.itemOfDigit(say.result(any.key()), any.key().digit()), Look.ROW_HEAD),
+        box(test, sides.get(Side.RIGHT), say),
+        box(test, sides.get(Side.LEFT), say),
+        box(test, sides.get(Side.UNSIDED), say),
+        Box.words(status.stream().collect(Collectors.joining(", ")), Look.TEXT));
+  }
+
+  private static Box box(TestDefinition test, Result result, Say say) {
+    if (result == null) {
+      return Box.words(say.own("nothing"), Look.NOTHING);
+    }
+    return result
+        .outcome()
+        .match(
+            value -> value(test, result, value, say),
+            incomplete -> Box.words(say.message(incomplete.reason()), Look.CALCULATED),
+            unavailable -> Box.words(say.message(unavailable.reason()), Look.CALCULATED));
+  }
+
+  /** A number is read from the cell on the test's own sheet. */
+  private static Box value(TestDefinition test, Result result, Value value, Say say) {
+    if (value instanceof Quantity q) {
+      int decimals = test.result(result.key()).map(ResultDefinition::decimals).orElse(1);
+      return new Box.Live(
+          result.key().cellName(),
+          q.amount().doubleValue(),
+          Formats.of(q.unit(), decimals),
+          Optional.empty());
+    }
+    return Box.words(say.resultValue(result.key(), value), Look.CALCULATED);
+  }
+}

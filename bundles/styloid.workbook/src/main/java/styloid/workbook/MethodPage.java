@@ -1,0 +1,135 @@
+package styloid.workbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import styloid.model.Message;
+import styloid.model.Result;
+import styloid.model.Source;
+import styloid.spi.Report;
+import styloid.spi.TestDefinition;
+
+/**
+ * Method and sources: each source used once, the tests with their versions, each result's steps.
+ */
+final class MethodPage {
+  private static final List<Integer> WIDTHS = List.of(34, 18, 24, 60);
+
+  private MethodPage() {}
+
+  /** What one source was used for. */
+  private record Use(TreeSet<String> rules, TreeSet<String> what) {
+    Use() {
+      this(new TreeSet<>(), new TreeSet<>());
+    }
+  }
+
+  static Page of(Report report, String name, Banner banner, Say say) {
+    PageBuilder page = new PageBuilder(name, banner);
+    page.across(say.own("method.lead"), Look.LEGEND);
+    sources(page, report, say);
+    tests(page, report, say);
+    steps(page, report, say);
+    return page.build();
+  }
+
+  private static void sources(PageBuilder page, Report report, Say say) {
+    Map<Source, Use> uses = new LinkedHashMap<>();
+    for (Result result : report.context().results().all()) {
+      for (Source source : result.why().sources()) {
+        Use use = uses.computeIfAbsent(source, s -> new Use());
+        use.rules().add(result.why().rule());
+        use.what().add(say.test(result.key().test()) + ": " + say.result(result.key()));
+      }
+    }
+    for (Report.Caution caution : report.cautions()) {
+      Use use = uses.computeIfAbsent(caution.source(), s -> new Use());
+      use.what().add(caution.test() + ": " + say.own("method.cautions"));
+    }
+    page.heading(say.own("method.sources"));
+    if (uses.isEmpty()) {
+      page.across(say.own("method.none"), Look.TEXT);
+      return;
+    }
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    uses.forEach((source, use) -> rows.add(source(source, use, say)));
+    List<String> heads =
+        List.of(
+            say.own("head.source"),
+            say.own("head.status"),
+            say.own("head.rule"),
+            say.own("head.used-for"));
+    page.table(heads, WIDTHS, rows);
+  }
+
+  private static List<Box> source(Source source, Use use, Say say) {
+    String rules = use.rules().isEmpty() ? say.own("nothing") : String.join(", ", use.rules());
+    return List.of(
+        Box.words(source.citation(), Look.ROW_HEAD),
+        Box.words(say.texts().word(source.status()), Look.TEXT),
+        Box.words(rules, Look.TEXT),
+        Box.words(String.join("; ", use.what()), Look.TEXT));
+  }
+
+  private static void tests(PageBuilder page, Report report, Say say) {
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (TestDefinition test : report.definitions()) {
+      String used = report.context().evaluation().versions().get(test.id());
+      String first = used == null ? test.version() : used;
+      rows.add(
+          List.of(
+              Box.words(say.test(test.id()), Look.ROW_HEAD),
+              Box.words(test.version(), Look.TEXT),
+              Box.words(first, Look.TEXT)));
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    page.heading(say.own("method.tests"));
+    List<String> heads =
+        List.of(say.own("head.test"), say.own("head.version"), say.own("head.first-version"));
+    page.table(heads, List.of(), rows);
+  }
+
+  private static void steps(PageBuilder page, Report report, Say say) {
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (Result result : report.context().results().all()) {
+      rows.add(
+          List.of(
+              Box.words(
+                  say.test(result.key().test()) + ": " + say.result(result.key()), Look.ROW_HEAD),
+              Box.words(place(result, say), Look.ROW_HEAD),
+              Box.words(result.why().rule(), Look.TEXT),
+              Box.words(steps(result, say), Look.TEXT)));
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    page.heading(say.own("method.steps"));
+    List<String> heads =
+        List.of(
+            say.own("head.result"),
+            say.own("head.place"),
+            say.own("head.rule"),
+            say.own("head.steps"));
+    page.table(heads, List.of(), rows);
+  }
+
+  private static String place(Result result, Say say) {
+    String place = say.texts().place(result.key().side(), result.key().digit());
+    return place.isEmpty() ? say.own("no-side") : place;
+  }
+
+  private static String steps(Result result, Say say) {
+    String steps =
+        result.why().steps().stream().map(say::message).collect(Collectors.joining("\n"));
+    Message none =
+        result
+            .outcome()
+            .match(value -> null, incomplete -> incomplete.reason(), missing -> missing.reason());
+    return none == null ? steps : say.message(none) + "\n" + steps;
+  }
+}

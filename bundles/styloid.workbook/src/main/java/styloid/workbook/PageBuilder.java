@@ -1,0 +1,129 @@
+package styloid.workbook;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Puts a worksheet together from the top: banner, title, then headings, lines and tables. */
+final class PageBuilder {
+  /** Widest a column grows for its contents alone; longer text wraps. */
+  private static final int WIDEST = 42;
+
+  private static final int NARROWEST = 7;
+  private static final int BANNER_ROWS = 3;
+
+  private final String name;
+  private final ArrayList<Line> lines = new ArrayList<>();
+  private final ArrayList<Integer> declared = new ArrayList<>();
+  private final ArrayList<Integer> needed = new ArrayList<>();
+  private List<Box> firstHead = List.of();
+  private int headRow = -1;
+  private boolean sameHeads = true;
+  private boolean frozenFirstColumn;
+  private boolean onePage;
+
+  PageBuilder(String name, Banner banner) {
+    this.name = name;
+    lines.add(Line.across(banner.person(), Look.BANNER));
+    lines.add(Line.across(banner.visit(), Look.BANNER_NOTE));
+    lines.add(Line.across(name, Look.TITLE));
+  }
+
+  PageBuilder onOnePage() {
+    onePage = true;
+    return this;
+  }
+
+  PageBuilder freezeFirstColumn() {
+    frozenFirstColumn = true;
+    return this;
+  }
+
+  PageBuilder across(String text, Look look) {
+    lines.add(Line.across(text, look));
+    return this;
+  }
+
+  PageBuilder heading(String text) {
+    lines.add(Line.empty());
+    return across(text, Look.HEADING);
+  }
+
+  /** A row outside any table. */
+  PageBuilder row(List<Box> boxes) {
+    lines.add(Line.of(boxes));
+    widen(boxes);
+    return this;
+  }
+
+  /** A table's heads and rows; {@code widths} are the least widths of its columns. */
+  PageBuilder table(List<String> heads, List<Integer> widths, List<List<Box>> rows) {
+    List<Box> headBoxes = heads.stream().map(h -> Box.words(h, Look.HEAD)).toList();
+    if (headRow < 0) {
+      headRow = lines.size();
+      firstHead = headBoxes;
+    } else {
+      sameHeads &= firstHead.equals(headBoxes);
+    }
+    for (int i = 0; i < widths.size(); i++) {
+      atLeast(declared, i, widths.get(i));
+    }
+    row(headBoxes);
+    rows.forEach(this::row);
+    return this;
+  }
+
+  private void widen(List<Box> boxes) {
+    for (int i = 0; i < boxes.size(); i++) {
+      atLeast(needed, i, measure(boxes.get(i)));
+    }
+  }
+
+  private static void atLeast(ArrayList<Integer> widths, int column, int width) {
+    while (widths.size() <= column) {
+      widths.add(0);
+    }
+    widths.set(column, Math.max(widths.get(column), width));
+  }
+
+  /** Characters a cell wants in one line. Sizing columns by drawing them takes 15 times as long. */
+  private static int measure(Box box) {
+    return box.match(
+        words -> words.look() == Look.HEAD ? longestWord(words.text()) : longestLine(words.text()),
+        figure -> shown(figure.value(), figure.format()),
+        live -> shown(live.value(), live.format()),
+        gap -> 0);
+  }
+
+  private static int shown(double value, String format) {
+    return Long.toString(Math.round(value)).length() + format.length() + 1;
+  }
+
+  private static int longestLine(String text) {
+    return text.lines().mapToInt(String::length).max().orElse(0) + 2;
+  }
+
+  private static int longestWord(String text) {
+    int longest = 0;
+    for (String word : text.split("\\s+")) {
+      longest = Math.max(longest, word.length());
+    }
+    return longest + 2;
+  }
+
+  Page build() {
+    ArrayList<Integer> widths = new ArrayList<>();
+    for (int i = 0; i < Math.max(declared.size(), needed.size()); i++) {
+      int asked = i < declared.size() ? declared.get(i) : 0;
+      int wanted = i < needed.size() ? Math.min(needed.get(i), WIDEST) : 0;
+      widths.add(Math.max(NARROWEST, Math.max(asked, wanted)));
+    }
+    if (widths.isEmpty()) {
+      widths.addAll(Collections.nCopies(4, 25));
+    }
+    boolean repeats = headRow >= 0 && sameHeads;
+    int frozen = repeats && headRow <= BANNER_ROWS + 2 ? headRow + 1 : BANNER_ROWS;
+    return new Page(
+        name, lines, widths, frozen, frozenFirstColumn ? 1 : 0, repeats ? headRow : -1, onePage);
+  }
+}

@@ -1,0 +1,101 @@
+package styloid.workbook;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import styloid.model.Entry;
+import styloid.spi.Report;
+import styloid.spi.Sheet;
+
+/** The sheets the tests gave, as pages. */
+final class PartPages {
+  /** What a cell may be called in every spreadsheet without being taken for an address. */
+  private static final String NAME = "[a-z][a-z0-9_]*__[a-z0-9_]+";
+
+  private final Say say;
+  private final Set<String> entered = new HashSet<>();
+
+  PartPages(Report report, Say say) {
+    this.say = say;
+    for (Entry entry : report.ledger().entries()) {
+      entered.add(entry.key().cellName());
+    }
+  }
+
+  Page page(Sheet sheet, String name, Banner banner) {
+    PageBuilder page = new PageBuilder(name, banner).freezeFirstColumn();
+    page.across(say.own("legend"), Look.LEGEND);
+    for (Sheet.Block block : sheet.blocks()) {
+      if (block instanceof Sheet.Table table) {
+        table(page, table);
+      } else if (block instanceof Sheet.Paragraph paragraph) {
+        page.across(say.message(paragraph.text()), look(paragraph.role()));
+      }
+    }
+    if (sheet.blocks().isEmpty()) {
+      page.across(say.own("sheet.empty"), Look.TEXT);
+    }
+    return page.build();
+  }
+
+  private static Look look(Sheet.Role role) {
+    return switch (role) {
+      case HEADING -> Look.HEADING;
+      case TEXT -> Look.TEXT;
+      case CAUTION -> Look.CAUTION;
+    };
+  }
+
+  private void table(PageBuilder page, Sheet.Table table) {
+    ArrayList<String> heads = new ArrayList<>();
+    ArrayList<Integer> widths = new ArrayList<>();
+    for (Sheet.Column column : table.columns()) {
+      heads.add(say.message(column.head()));
+      widths.add(column.width());
+    }
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (List<Sheet.Cell> cells : table.rows()) {
+      ArrayList<Box> row = new ArrayList<>();
+      cells.forEach(cell -> row.add(box(cell, row.isEmpty())));
+      rows.add(row);
+    }
+    page.heading(say.message(table.heading()));
+    page.table(heads, widths, rows);
+  }
+
+  private Box box(Sheet.Cell cell, boolean first) {
+    return cell.match(
+        words -> words(words, first),
+        figure ->
+            new Box.Figure(
+                figure.amount().doubleValue(),
+                Formats.of(figure.unit(), figure.amount().scale()),
+                Look.ENTERED,
+                sound(figure.name())),
+        this::derived,
+        blank -> Box.words(say.own("nothing"), Look.NOTHING));
+  }
+
+  private Box words(Sheet.Words words, boolean first) {
+    Optional<String> name = sound(words.name());
+    Look look = name.filter(entered::contains).isPresent() ? Look.ENTERED : Look.CALCULATED;
+    Look plain = first ? Look.ROW_HEAD : Look.TEXT;
+    return new Box.Words(say.message(words.text()), name.isPresent() ? look : plain, name);
+  }
+
+  private Box derived(Sheet.Derived derived) {
+    String format = Formats.of(derived.unit(), derived.decimals());
+    double value = derived.amount().doubleValue();
+    Optional<String> name = sound(derived.name());
+    return derived
+        .formula()
+        .<Box>map(formula -> new Box.Live(formula, value, format, name))
+        .orElseGet(() -> new Box.Figure(value, format, Look.CALCULATED, name));
+  }
+
+  private static Optional<String> sound(Optional<String> name) {
+    return name.filter(n -> n.length() <= 255 && n.matches(NAME));
+  }
+}

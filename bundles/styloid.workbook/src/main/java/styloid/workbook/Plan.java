@@ -1,0 +1,52 @@
+package styloid.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import styloid.spi.Report;
+import styloid.spi.Sheet;
+
+/** Plans the whole workbook of one evaluation. */
+final class Plan {
+  /** Countries that print on US letter. */
+  private static final Set<String> LETTER =
+      Set.of("US", "CA", "MX", "PH", "CL", "CO", "VE", "GT", "CR", "PA", "DO", "PR");
+
+  private Plan() {}
+
+  static Book of(Report report) {
+    Say say = new Say(report.texts());
+    Banner banner = Banner.of(report, say);
+    SheetNames names = new SheetNames();
+    ArrayList<Page> pages = new ArrayList<>();
+    pages.add(SummaryPage.of(report, names.of(say.own("sheet.summary")), banner, say));
+    List<String> own =
+        List.of("sheet.entries", "sheet.method", "sheet.cautions").stream()
+            .map(key -> names.of(say.own(key)))
+            .toList();
+    PartPages parts = new PartPages(report, say);
+    for (Report.Part part : report.parts()) {
+      for (Sheet sheet : part.sheets()) {
+        pages.add(parts.page(sheet, names.of(say.message(sheet.title())), banner));
+      }
+    }
+    pages.add(EntriesPage.of(report, own.get(0), banner, say));
+    pages.add(MethodPage.of(report, own.get(1), banner, say));
+    pages.add(CautionsPage.of(report, own.get(2), banner, say));
+    return Book.of(
+        pages,
+        edge(report, banner, say),
+        report.context().evaluation().date(),
+        report.context().evaluation().therapist().value(),
+        say);
+  }
+
+  private static Book.Edge edge(Report report, Banner banner, Say say) {
+    return new Book.Edge(
+        banner.edge(),
+        SafeText.forPageEdge(Banner.state(report, say), 40),
+        SafeText.forPageEdge(say.date(report.context().evaluation().date()), 40),
+        say.own("edge.page", "&P", "&N"),
+        LETTER.contains(report.texts().locale().getCountry()));
+  }
+}

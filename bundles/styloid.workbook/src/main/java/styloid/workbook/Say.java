@@ -1,0 +1,93 @@
+package styloid.workbook;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import styloid.model.Digit;
+import styloid.model.ItemKey;
+import styloid.model.Message;
+import styloid.model.ResultKey;
+import styloid.model.Side;
+import styloid.model.TestId;
+import styloid.model.Text;
+import styloid.model.Value;
+import styloid.spi.Labels;
+import styloid.spi.Texts;
+
+/** The workbook's own words beside those of the tests, in the reader's language. */
+final class Say {
+  static final String SCOPE = "workbook";
+  private static final Labels LABELS = Labels.beside(Say.class);
+  private final Texts texts;
+
+  Say(Texts texts) {
+    this.texts = texts.with(SCOPE, LABELS);
+  }
+
+  /** Own words. */
+  String own(String key, Object... args) {
+    return texts.text(Message.of(SCOPE, key, args));
+  }
+
+  String message(Message message) {
+    return texts.text(message);
+  }
+
+  Texts texts() {
+    return texts;
+  }
+
+  String date(LocalDate date) {
+    return texts.date(date);
+  }
+
+  String dateOrUnknown(Optional<LocalDate> date) {
+    return date.map(texts::date).orElseGet(() -> own("not-recorded"));
+  }
+
+  String orUnknown(String text) {
+    return text.isBlank() ? own("not-recorded") : text;
+  }
+
+  /** The step a caution belongs to; without one it holds for the whole test. */
+  String orAll(String step) {
+    return step.isBlank() ? own("whole-test") : step;
+  }
+
+  String test(TestId test) {
+    return texts.find(test.value(), "test.title").orElse(test.value());
+  }
+
+  String item(ItemKey key) {
+    return texts.find(key.test().value(), "item." + key.item()).orElse(key.item().value());
+  }
+
+  String result(ResultKey key) {
+    return texts.find(key.test().value(), "result." + key.result()).orElse(key.result().value());
+  }
+
+  /** A result that is no number, in words. */
+  String resultValue(ResultKey key, Value value) {
+    return value.match(
+        texts::quantity,
+        choice -> {
+          String label = "choice." + key.result() + "." + choice.code();
+          return texts.find(key.test().value(), label).orElse(choice.code());
+        },
+        Text::text,
+        absence -> texts.word(absence.reason()));
+  }
+
+  /** A side in words; what belongs to no limb says so, since a side is never left out. */
+  String side(Side side) {
+    return side == Side.UNSIDED ? own("no-side") : texts.word(side);
+  }
+
+  String digit(Digit digit) {
+    return digit == Digit.NONE ? own("nothing") : texts.word(digit);
+  }
+
+  /** "wrist extension, index finger". */
+  String itemOfDigit(String name, Digit digit) {
+    return digit == Digit.NONE ? name : name + ", " + texts.word(digit);
+  }
+}

@@ -1,0 +1,166 @@
+package styloid.workbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import styloid.model.Codes;
+import styloid.model.Entry;
+import styloid.model.Finding;
+import styloid.model.Patient;
+import styloid.model.Precaution;
+import styloid.model.Side;
+import styloid.spi.Report;
+
+/** The summary, on one printed page: who, under which limits, what stands out, what came of it. */
+final class SummaryPage {
+  private static final List<Integer> WIDTHS = List.of(32, 20, 20, 18, 28);
+  private static final int MOST_UNUSUAL = 20;
+
+  private SummaryPage() {}
+
+  static Page of(Report report, String name, Banner banner, Say say) {
+    PageBuilder page = new PageBuilder(name, banner).onOnePage();
+    person(page, report, say);
+    precautions(page, report, say);
+    faults(page, report, say);
+    findings(page, report, say);
+    unusual(page, report, say);
+    KeyResults.add(page, report, say, WIDTHS);
+    page.heading(say.own("scope.heading"));
+    page.across(say.own("scope.1"), Look.CAUTION);
+    page.across(say.own("summary.scope-more"), Look.TEXT);
+    return page.build();
+  }
+
+  private static void person(PageBuilder page, Report report, Say say) {
+    Patient patient = report.context().patient();
+    page.heading(say.own("summary.person"));
+    pair(page, say, "patient", patient.name(), "record-number", patient.recordNumber());
+    String sex = patient.sex().map(say.texts()::word).orElseGet(() -> say.own("not-recorded"));
+    pair(page, say, "born", Banner.born(report, say), "sex", sex);
+    pair(
+        page,
+        say,
+        "dominant-hand",
+        Banner.dominance(patient, say),
+        "involved-side",
+        Banner.involved(patient, say));
+    pair(
+        page,
+        say,
+        "onset",
+        say.dateOrUnknown(patient.onset()),
+        "surgery",
+        say.dateOrUnknown(patient.surgery()));
+    pair(
+        page,
+        say,
+        "date",
+        say.date(report.context().evaluation().date()),
+        "therapist",
+        report.context().evaluation().therapist().value());
+    page.across(say.own("summary.diagnosis", say.orUnknown(patient.diagnosis())), Look.TEXT);
+    page.across(say.own("summary.state", Banner.state(report, say)), Look.ROW_HEAD);
+  }
+
+  private static void pair(
+      PageBuilder page, Say say, String first, String value, String second, String other) {
+    page.row(
+        List.of(
+            Box.words(say.own("label." + first), Look.ROW_HEAD),
+            Box.words(value, Look.TEXT),
+            Box.words(say.own("label." + second), Look.ROW_HEAD),
+            Box.words(other, Look.TEXT)));
+  }
+
+  private static void precautions(PageBuilder page, Report report, Say say) {
+    page.heading(say.own("precautions.heading"));
+    if (report.inForce().isEmpty()) {
+      page.across(say.own("precautions.none-recorded"), Look.TEXT);
+    }
+    for (Precaution precaution : report.inForce()) {
+      String until = precaution.until().map(say::date).orElseGet(() -> say.own("until-lifted"));
+      String line =
+          say.own(
+              "summary.precaution",
+              Banner.precaution(precaution, say),
+              until,
+              say.orUnknown(precaution.setBy()));
+      page.across(line, Look.CAUTION);
+    }
+  }
+
+  private static void faults(PageBuilder page, Report report, Say say) {
+    if (report.faults().isEmpty()) {
+      return;
+    }
+    page.heading(say.own("summary.faults"));
+    report.faults().forEach(fault -> page.across(fault, Look.CAUTION));
+  }
+
+  private static void findings(PageBuilder page, Report report, Say say) {
+    page.heading(say.own("summary.findings"));
+    if (report.findings().isEmpty()) {
+      page.across(say.own("summary.no-findings"), Look.TEXT);
+    }
+    for (Finding finding : report.findings()) {
+      String side = finding.side() == Side.UNSIDED ? "" : say.side(finding.side()) + ": ";
+      page.across(side + say.message(finding.text()), Look.TEXT);
+    }
+  }
+
+  private static void unusual(PageBuilder page, Report report, Say say) {
+    page.heading(say.own("summary.unusual"));
+    List<Unusual.Row> found = Unusual.of(report);
+    if (found.isEmpty()) {
+      boolean none = report.context().snapshot().isEmpty();
+      page.across(say.own(none ? "entries.empty" : "summary.nothing-unusual"), Look.TEXT);
+      return;
+    }
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (Unusual.Row row : found.subList(0, Math.min(found.size(), MOST_UNUSUAL))) {
+      rows.add(
+          List.of(
+              Box.words(item(row, say), Look.ROW_HEAD),
+              value(row, Side.RIGHT, say),
+              value(row, Side.LEFT, say),
+              value(row, Side.UNSIDED, say),
+              Box.words(why(row.why(), say), Look.TEXT)));
+    }
+    page.table(heads("head.item", "head.why", say), WIDTHS, rows);
+    if (found.size() > MOST_UNUSUAL) {
+      page.across(say.own("summary.more-unusual", found.size() - MOST_UNUSUAL), Look.TEXT);
+    }
+  }
+
+  static List<String> heads(String first, String last, Say say) {
+    return List.of(
+        say.own(first),
+        say.own("head.right"),
+        say.own("head.left"),
+        say.own("head.no-side"),
+        say.own(last));
+  }
+
+  private static String item(Unusual.Row row, Say say) {
+    String item = say.itemOfDigit(say.item(row.key()), row.key().digit());
+    String where = say.own("summary.item", say.texts().word(row.region()), item);
+    return row.key().trial() == 1 ? where : say.own("summary.trial", where, row.key().trial());
+  }
+
+  private static Box value(Unusual.Row row, Side side, Say say) {
+    Entry entry = row.entries().get(side);
+    Optional<String> text =
+        Optional.ofNullable(entry)
+            .flatMap(Entry::value)
+            .map(value -> say.texts().value(entry.key(), value));
+    return text.map(t -> Box.words(t, Look.TEXT))
+        .orElseGet(() -> Box.words(say.own("nothing"), Look.NOTHING));
+  }
+
+  private static String why(Set<Unusual.Why> why, Say say) {
+    return why.stream().map(w -> say.own("why." + Codes.of(w))).collect(Collectors.joining(", "));
+  }
+}
