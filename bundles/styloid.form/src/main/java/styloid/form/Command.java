@@ -1,0 +1,61 @@
+package styloid.form;
+
+import java.util.Optional;
+import javafx.scene.input.KeyCode;
+import styloid.model.Codes;
+
+/** What a key asks for while a field has the focus; its words are {@code keys.<code>}. */
+enum Command {
+  NEXT,
+  PREVIOUS,
+  NO_VALUE,
+  OTHER_SIDE,
+  UNIT,
+  BACK,
+  UNDO,
+  REDO,
+  KEYS;
+
+  String code() {
+    return Codes.of(this);
+  }
+
+  /**
+   * The command of a key that gives no character.
+   *
+   * @param control the platform's command key is held
+   */
+  static Optional<Command> pressed(KeyCode key, boolean control, boolean shift) {
+    return switch (key) {
+      case ENTER -> shift ? Optional.empty() : Optional.of(NEXT);
+      case DOWN -> Optional.of(NEXT);
+      case TAB -> Optional.of(shift ? PREVIOUS : NEXT);
+      case UP -> Optional.of(PREVIOUS);
+      case ESCAPE -> Optional.of(BACK);
+      case F1 -> Optional.of(KEYS);
+      case F7 -> Optional.of(OTHER_SIDE);
+      case F8 -> Optional.of(NO_VALUE);
+      case Z -> control ? Optional.of(shift ? REDO : UNDO) : Optional.empty();
+      case Y -> control ? Optional.of(REDO) : Optional.empty();
+      default -> Optional.empty();
+    };
+  }
+
+  /**
+   * The command of a typed character.
+   *
+   * @param words whether the field takes free text, where every character is text
+   */
+  static Optional<Command> typed(String character, boolean words) {
+    if (words) {
+      return Optional.empty();
+    }
+    return switch (character) {
+      case "*" -> Optional.of(NO_VALUE);
+      case "/" -> Optional.of(OTHER_SIDE);
+      case "?" -> Optional.of(KEYS);
+      case "u", "U" -> Optional.of(UNIT);
+      default -> Optional.empty();
+    };
+  }
+}

@@ -1,0 +1,222 @@
+package styloid.form;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import styloid.model.Absence;
+import styloid.model.ItemKey;
+import styloid.model.Precaution;
+import styloid.model.Unit;
+import styloid.model.Value;
+import styloid.spi.Texts;
+
+/**
+ * One value on the screen: its control, the word for how it stands, and its note. A withheld or
+ * read-only place shows words instead of the control.
+ */
+abstract class Field {
+  /** What surrounds a field: where its keys and clicks go. */
+  interface Home {
+    FormState state();
+
+    Texts texts();
+
+    FormPort port();
+
+    /** Moves on after a value was recorded. */
+    void moveOn(Field from);
+
+    /** The field has got or lost the focus. */
+    void focusChanged(Field field, boolean focused);
+  }
+
+  final Stop stop;
+  final Home home;
+  final Entering entering;
+  final HBox box = new HBox(6);
+  final Note note;
+  private final Label status = new Label();
+  private final Label words = new Label();
+  private final boolean roomy;
+
+  Field(Stop stop, Home home, boolean roomy) {
+    this.stop = stop;
+    this.home = home;
+    this.roomy = roomy;
+    this.entering = new Entering(stop.key(), stop.item(), home.port(), home.texts().locale());
+    this.note = new Note(this);
+    box.setAlignment(Pos.CENTER_LEFT);
+    box.getStyleClass().add("field");
+    status.getStyleClass().add("status-word");
+    status.setMinWidth(roomy ? 62 : 0);
+    words.getStyleClass().addAll("words", roomy ? "roomy" : "tight");
+    words.setFocusTraversable(true);
+    words.setOnMouseClicked(e -> words.requestFocus());
+    words.focusedProperty().addListener((o, was, is) -> home.focusChanged(this, is));
+  }
+
+  /** Called once the subclass has made its control. */
+  final void assemble(Node... parts) {
+    Optional.ofNullable(home.state().drafts().get(key())).ifPresent(entering::resume);
+    box.getChildren().setAll(parts);
+    box.getChildren().add(words);
+    if (roomy) {
+      box.getChildren().add(status);
+    }
+    control().focusedProperty().addListener((o, was, is) -> home.focusChanged(this, is));
+    control().getProperties().put(Field.class, this);
+    words.getProperties().put(Field.class, this);
+  }
+
+  ItemKey key() {
+    return stop.key();
+  }
+
+  /** The node that takes keys. */
+  abstract Node control();
+
+  /** Draws value or text under way into the control. */
+  abstract void drawControl(Optional<Value> value);
+
+  /** A character typed in a control that is no text field. */
+  void typed(String character) {
+    // text fields take their characters themselves
+  }
+
+  /** The next unit the item allows, where it allows several. */
+  void nextUnit() {
+    // only numbers have one
+  }
+
+  boolean takesWords() {
+    return false;
+  }
+
+  /** The unit a bare number is taken in; whatever the kind, one must be named. */
+  Unit unit() {
+    return Unit.NUMBER;
+  }
+
+  boolean withheld() {
+    return !precautions().isEmpty();
+  }
+
+  List<Precaution> precautions() {
+    return home.state().withheldBy(stop.group(), stop.item(), key());
+  }
+
+  private boolean closed() {
+    return home.state().readOnly() || withheld();
+  }
+
+  Node focusTarget() {
+    return closed() ? words : control();
+  }
+
+  boolean focused() {
+    return focusTarget().isFocused();
+  }
+
+  FieldStatus fieldStatus() {
+    return entering.dirty()
+        ? FieldStatus.UNFINISHED
+        : home.state().status(stop.group(), stop.item(), key());
+  }
+
+  final void draw() {
+    FieldStatus now = fieldStatus();
+    Optional<Value> value = home.state().value(key());
+    boolean closed = closed();
+    box.getChildren()
+        .forEach(
+            part -> {
+              boolean shown = part == status || closed == (part == words);
+              part.setVisible(shown);
+              part.setManaged(shown);
+            });
+    words.setText(value.map(v -> home.texts().value(key(), v)).orElse(word(now)));
+    drawControl(value);
+    boolean quiet = now == FieldStatus.EMPTY || now == FieldStatus.WITHHELD || closed;
+    status.setText(quiet ? "" : word(now));
+    for (FieldStatus any : FieldStatus.values()) {
+      mark(any.code(), any == now);
+    }
+    mark("asking", entering.mode() == Entering.Mode.QUESTION);
+    mark("refused", entering.mode() == Entering.Mode.REFUSED);
+    mark("absent", value.orElse(null) instanceof Absence);
+    String name = accessibleName(value, now);
+    control().setAccessibleText(name);
+    words.setAccessibleText(name);
+    note.draw();
+  }
+
+  private void mark(String style, boolean on) {
+    box.getStyleClass().remove("is-" + style);
+    if (on) {
+      box.getStyleClass().add("is-" + style);
+    }
+  }
+
+  String word(FieldStatus which) {
+    return which == FieldStatus.EMPTY
+        ? ""
+        : home.texts().label(FormView.SCOPE, "status." + which.code());
+  }
+
+  /** "Elbow flexion, Right, trial 2 of 3". */
+  String name() {
+    Texts texts = home.texts();
+    StringBuilder name = new StringBuilder(texts.item(key()));
+    String group = texts.label(key().test().value(), "group." + stop.group().id());
+    if (!group.equals(name.toString())) {
+      name.insert(0, group + ", ");
+    }
+    String place = texts.place(key().side(), key().digit());
+    if (!place.isEmpty()) {
+      name.append(", ").append(place);
+    }
+    if (stop.item().trials() > 1) {
+      name.append(", ").append(say("trial", key().trial(), stop.item().trials()));
+    }
+    return name.toString();
+  }
+
+  String say(String messageKey, Object... args) {
+    return home.texts().text(styloid.model.Message.of(FormView.SCOPE, messageKey, args));
+  }
+
+  private String accessibleName(Optional<Value> value, FieldStatus now) {
+    String shown = value.map(v -> ": " + home.texts().value(key(), v)).orElse("");
+    String state = word(now);
+    return name() + shown + (state.isEmpty() ? "" : ", " + state);
+  }
+
+  /** Does something to the entering and follows where it leads. */
+  final void act(java.util.function.Function<Entering, Entering.Then> what) {
+    Entering.Then then = what.apply(entering);
+    draw();
+    if (then == Entering.Then.NEXT) {
+      home.moveOn(this);
+    }
+  }
+
+  final void change(Consumer<Entering> what) {
+    what.accept(entering);
+    draw();
+  }
+
+  /** The absence key: asks for the reason; where withheld, the reason is known. */
+  final void noValue() {
+    if (home.state().readOnly()) {
+      return;
+    } else if (withheld()) {
+      act(e -> e.absent(Absence.Reason.PRECAUTION));
+    } else {
+      change(Entering::absence);
+    }
+  }
+}

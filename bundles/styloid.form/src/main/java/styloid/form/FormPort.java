@@ -1,0 +1,32 @@
+package styloid.form;
+
+import org.osgi.annotation.versioning.ConsumerType;
+import styloid.model.ItemKey;
+import styloid.model.Value;
+
+/** What a form asks of whoever shows it. All calls come on the JavaFX thread and return at once. */
+@ConsumerType
+public interface FormPort {
+
+  /**
+   * Takes a value into the record.
+   *
+   * @param confirmed whether the therapist was asked about it and kept it
+   */
+  void record(ItemKey key, Value value, boolean confirmed);
+
+  /** Keeps text under way in a field; blank drops it. */
+  void draft(ItemKey key, String text);
+
+  /** Takes back the latest recording, wherever it was made, and shows that place. */
+  void undo();
+
+  /** Brings back what was taken back last, and shows that place. */
+  void redo();
+
+  /** The walk has come to the end of what the form shows, or to its beginning. */
+  void leavePage(boolean forward);
+
+  /** Shows the keys of the place one is in. */
+  void showKeys();
+}

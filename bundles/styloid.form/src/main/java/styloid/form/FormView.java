@@ -1,0 +1,285 @@
+package styloid.form;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import styloid.model.ItemKey;
+import styloid.spi.Group;
+import styloid.spi.Labels;
+import styloid.spi.Texts;
+
+/**
+ * Draws a page of groups of one test and takes their entries by key. Every kind of item, layout and
+ * condition is drawn here, so that all tests share one way of entry. Used on the JavaFX thread.
+ */
+public final class FormView extends BorderPane {
+  /** Scope of the form's own words; its labels must be in the texts given. */
+  public static final String SCOPE = "form";
+
+  private final FormPort port;
+  private final Texts texts;
+  private final ReadOnlyObjectWrapper<ItemKey> current = new ReadOnlyObjectWrapper<>();
+  private final ScrollPane scroll = new ScrollPane();
+  private final EntryBar bar;
+  private FormState state;
+  private List<Group> groups = List.of();
+  private List<Sections.Section> sections = List.of();
+  private Fields fields = new Fields(new Home());
+  private Route route;
+  private boolean drawn;
+
+  public FormView(FormPort port, Texts texts) {
+    this.port = port;
+    this.texts = texts;
+    this.bar = new EntryBar(texts);
+    getStyleClass().add("form");
+    scroll.setFitToWidth(true);
+    scroll.setFocusTraversable(false);
+    scroll.getStyleClass().add("form-scroll");
+    setCenter(scroll);
+    setBottom(bar);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    addEventFilter(KeyEvent.KEY_TYPED, this::typed);
+  }
+
+  /** The form's own words, to be put into the texts under {@link #SCOPE}. */
+  public static Labels labels() {
+    return Labels.beside(FormView.class);
+  }
+
+  /** The style sheet of form and palette, as a URL. */
+  public static String styles() {
+    return FormView.class.getResource("form.css").toExternalForm();
+  }
+
+  /** The place entry is at; null when it is nowhere in the form. */
+  public ReadOnlyObjectProperty<ItemKey> current() {
+    return current.getReadOnlyProperty();
+  }
+
+  /**
+   * Shows these groups as they stand now. The page is built anew only when it is another one; what
+   * is under way in a field stays.
+   */
+  public void show(FormState newState, List<Group> page) {
+    boolean same = drawn && sameTest(newState) && groups.equals(page);
+    state = newState;
+    if (!same) {
+      groups = List.copyOf(page);
+      build();
+    }
+    route = Route.through(state, groups);
+    redraw();
+  }
+
+  private boolean sameTest(FormState other) {
+    return state.test().equals(other.test())
+        && state.context().evaluation().id().equals(other.context().evaluation().id())
+        && state.context().patient().equals(other.context().patient());
+  }
+
+  private void build() {
+    current.set(null);
+    fields = new Fields(new Home());
+    sections = Sections.of(groups, fields);
+    VBox page = new VBox(10);
+    page.getStyleClass().add("form-page");
+    sections.forEach(section -> page.getChildren().add(section.node()));
+    scroll.setContent(page);
+    scroll.setVvalue(0);
+    drawn = true;
+  }
+
+  private void redraw() {
+    sections.forEach(Sections.Section::update);
+    fields.all().forEach(Field::draw);
+    currentField().ifPresent(bar::show);
+  }
+
+  private Optional<Field> currentField() {
+    return Optional.ofNullable(current.get()).flatMap(fields::field);
+  }
+
+  /** Puts entry at a place of the page. */
+  public void focusOn(ItemKey key) {
+    fields.field(key).ifPresent(this::focus);
+  }
+
+  /** Puts entry where it begins: the first place without an entry. */
+  public void focusStart() {
+    route.start(state).ifPresent(this::focusOn);
+  }
+
+  /** Puts entry where it begins in one group. */
+  public void focusStart(Group group) {
+    route.start(state, group.id()).ifPresent(this::focusOn);
+  }
+
+  private void focus(Field field) {
+    field.focusTarget().requestFocus();
+    Platform.runLater(() -> reveal(field.box));
+  }
+
+  private void reveal(Node node) {
+    Node page = scroll.getContent();
+    if (page == null || node.getScene() == null) {
+      return;
+    }
+    Bounds at = page.sceneToLocal(node.localToScene(node.getBoundsInLocal()));
+    double view = scroll.getViewportBounds().getHeight();
+    double spare = page.getBoundsInLocal().getHeight() - view;
+    if (at == null || spare <= 0) {
+      return;
+    }
+    double top = scroll.getVvalue() * spare;
+    double margin = 56;
+    if (at.getMinY() - margin < top) {
+      scroll.setVvalue(Math.max(0, at.getMinY() - margin) / spare);
+    } else if (at.getMaxY() + margin > top + view) {
+      scroll.setVvalue(Math.min(spare, at.getMaxY() + margin - view) / spare);
+    }
+  }
+
+  private Optional<Field> fieldAt(Object target) {
+    for (Node node = target instanceof Node n ? n : null; node != null; node = node.getParent()) {
+      if (node.getProperties().get(Field.class) instanceof Field field) {
+        return Optional.of(field);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void pressed(KeyEvent event) {
+    Optional<Field> at = fieldAt(event.getTarget());
+    Optional<Command> command =
+        Command.pressed(event.getCode(), event.isShortcutDown(), event.isShiftDown());
+    if (at.isPresent() && command.isPresent()) {
+      event.consume();
+      run(command.get(), at.get());
+    }
+  }
+
+  private void typed(KeyEvent event) {
+    Optional<Field> at = fieldAt(event.getTarget());
+    String character = event.getCharacter();
+    if (at.isEmpty() || character.isBlank() || character.charAt(0) < ' ' || chord(event)) {
+      return;
+    }
+    Field field = at.get();
+    Optional<Command> command = Command.typed(character, field.takesWords());
+    if (command.isPresent()) {
+      event.consume();
+      run(command.get(), field);
+    } else if (field.entering.mode() == Entering.Mode.REASON) {
+      event.consume();
+      int place = Character.digit(character.charAt(0), 10);
+      field.act(e -> e.reason(place));
+    } else if (!(event.getTarget() instanceof javafx.scene.control.TextInputControl)) {
+      event.consume();
+      if (!state.readOnly() && !field.withheld()) {
+        field.typed(character);
+      }
+    }
+  }
+
+  private static boolean chord(KeyEvent event) {
+    return event.isControlDown() || event.isMetaDown() || event.isAltDown();
+  }
+
+  private void run(Command command, Field field) {
+    switch (command) {
+      case NEXT -> next(field);
+      case PREVIOUS -> go(route.previous(field.key(), state), false);
+      case NO_VALUE -> field.noValue();
+      case OTHER_SIDE -> route.otherSide(field.key()).ifPresent(this::focusOn);
+      case UNIT -> field.nextUnit();
+      case BACK -> field.change(Entering::escape);
+      case UNDO -> undo(field);
+      case REDO -> port.redo();
+      case KEYS -> port.showKeys();
+    }
+  }
+
+  private void next(Field field) {
+    if (state.readOnly() || field.withheld()) {
+      moveOn(field);
+    } else {
+      field.act(e -> e.enter(field.unit()));
+    }
+  }
+
+  /** Text under way is what was done last, so it is what goes first. */
+  private void undo(Field field) {
+    if (field.entering.dirty()) {
+      field.change(Entering::revert);
+    } else {
+      port.undo();
+    }
+  }
+
+  private void go(Optional<ItemKey> to, boolean forward) {
+    if (to.isPresent()) {
+      focusOn(to.get());
+    } else {
+      port.leavePage(forward);
+    }
+  }
+
+  private void moveOn(Field from) {
+    go(route.next(from.key(), state), true);
+  }
+
+  private void focusChanged(Field field, boolean focused) {
+    if (focused) {
+      current.set(field.key());
+      bar.show(field);
+    } else {
+      field.entering.leave(field.unit());
+    }
+    field.draw();
+    if (field.control() instanceof javafx.scene.control.TextField text && focused) {
+      Platform.runLater(
+          () -> {
+            if (text.isFocused() && !field.entering.dirty()) {
+              text.selectAll();
+            }
+          });
+    }
+  }
+
+  /** What fields see of the form. */
+  private final class Home implements Field.Home {
+    @Override
+    public FormState state() {
+      return state;
+    }
+
+    @Override
+    public Texts texts() {
+      return texts;
+    }
+
+    @Override
+    public FormPort port() {
+      return port;
+    }
+
+    @Override
+    public void moveOn(Field from) {
+      FormView.this.moveOn(from);
+    }
+
+    @Override
+    public void focusChanged(Field field, boolean focused) {
+      FormView.this.focusChanged(field, focused);
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package styloid.form;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import styloid.model.ItemKind;
+import styloid.model.Quantity;
+import styloid.model.Unit;
+import styloid.model.Value;
+
+/** A number as typed, with the unit a bare number is taken in beside it. */
+final class QuantityField extends Field {
+  private final TextField text = new TextField();
+  private final Label sign = new Label();
+  private final ItemKind.Number kind;
+  private Optional<Unit> chosen = Optional.empty();
+  private boolean drawing;
+
+  QuantityField(Stop stop, ItemKind.Number kind, Home home, boolean roomy) {
+    super(stop, home, roomy);
+    this.kind = kind;
+    text.getStyleClass().add("number");
+    text.setPrefColumnCount(roomy ? 5 : 3);
+    text.textProperty().addListener((o, was, is) -> edited(is));
+    sign.getStyleClass().add("unit");
+    if (kind.units().size() > 1) {
+      sign.getStyleClass().add("unit-choice");
+      sign.setOnMouseClicked(e -> nextUnit());
+    }
+    boolean signless = kind.units().size() == 1 && kind.unit().sign().isEmpty();
+    assemble(signless ? new Node[] {text} : new Node[] {text, sign});
+  }
+
+  private void edited(String typed) {
+    if (!drawing) {
+      change(e -> e.type(typed));
+    }
+  }
+
+  @Override
+  Node control() {
+    return text;
+  }
+
+  @Override
+  Unit unit() {
+    return chosen.orElseGet(() -> home.state().unitFor(key(), kind));
+  }
+
+  @Override
+  void nextUnit() {
+    List<Unit> units = kind.units();
+    chosen = Optional.of(units.get((units.indexOf(unit()) + 1) % units.size()));
+    draw();
+  }
+
+  @Override
+  void drawControl(Optional<Value> value) {
+    String shown =
+        entering.dirty()
+            ? entering.text()
+            : value
+                .map(v -> v instanceof Quantity q ? home.texts().number(q.amount()) : words(v))
+                .orElse("");
+    if (!text.getText().equals(shown)) {
+      drawing = true;
+      text.setText(shown);
+      if (text.isFocused()) {
+        text.selectAll();
+      }
+      drawing = false;
+    }
+    boolean recorded = !entering.dirty() && value.orElse(null) instanceof Quantity;
+    Unit unit = recorded && chosen.isEmpty() ? ((Quantity) value.orElseThrow()).unit() : unit();
+    sign.setText(unit.sign());
+  }
+
+  private String words(Value value) {
+    return home.texts().value(key(), value);
+  }
+}
