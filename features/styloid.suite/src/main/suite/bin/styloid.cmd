@@ -11,5 +11,5 @@ rem Java 24 and later warn about native code that is not expressly allowed.
 findstr /r /c:"^JAVA_VERSION=.2[4-9]" /c:"^JAVA_VERSION=.[3-9][0-9]" "%JAVA_HOME%\release" >nul 2>&1
 if not errorlevel 1 set "native=--enable-native-access=javafx.graphics,ALL-UNNAMED --sun-misc-unsafe-memory-access=allow"
 :run
-"%java%" %native% -Xshare:auto -XX:TieredStopAtLevel=1 -Dlog4j.provider=org.apache.logging.log4j.simple.internal.SimpleProvider -p "%home%\lib\fx" --add-modules javafx.controls -cp "%home%\lib\*" styloid.launcher.Main %*
+"%java%" %native% @"%home%\conf\java.args" -p "%home%\lib\fx" -cp "%home%\lib\*" styloid.launcher.Main %*
 exit /b %errorlevel%
