@@ -1,0 +1,37 @@
+package styloid.goniometry;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The clinic's choices an evaluation was made under.
+ *
+ * @param reference code of the reference values, {@value #REFERENCE}; the consensus values if unset
+ * @param error measurement error in degrees, {@value #ERROR}; empty when what is set is no number
+ *     from 0 to 45, both included
+ * @param sem the clinic's own standard error of measurement in degrees, {@value #SEM}; empty if
+ *     unset or no number above 0 and up to 45
+ */
+record Settings(String reference, Optional<BigDecimal> error, Optional<BigDecimal> sem) {
+  static final String REFERENCE = "goniometry.reference";
+  static final String ERROR = "goniometry.error";
+  static final String SEM = "goniometry.sem";
+  static final String DEFAULT_REFERENCE = "aaos";
+  static final String DEFAULT_ERROR = "5";
+
+  private static final BigDecimal MOST = BigDecimal.valueOf(45);
+
+  static Settings of(Map<String, String> choices) {
+    return new Settings(
+        choices.getOrDefault(REFERENCE, DEFAULT_REFERENCE),
+        degrees(choices.getOrDefault(ERROR, DEFAULT_ERROR)),
+        degrees(choices.getOrDefault(SEM, "")).filter(sem -> sem.signum() > 0));
+  }
+
+  private static Optional<BigDecimal> degrees(String text) {
+    return text.matches("\\d{1,2}(\\.\\d{1,3})?")
+        ? Optional.of(new BigDecimal(text)).filter(d -> d.compareTo(MOST) <= 0)
+        : Optional.empty();
+  }
+}
