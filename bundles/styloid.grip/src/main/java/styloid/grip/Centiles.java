@@ -11,6 +11,7 @@ import styloid.model.Explanation;
 import styloid.model.Message;
 import styloid.model.PatientContext;
 import styloid.model.Result;
+import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.Source;
 import styloid.model.norm.NormQuery;
@@ -60,11 +61,7 @@ final class Centiles {
   }
 
   private static Result placed(
-      styloid.model.ResultKey key,
-      PatientContext context,
-      Trials trials,
-      NormTable table,
-      NormRow row) {
+      ResultKey key, PatientContext context, Trials trials, NormTable table, NormRow row) {
     int age = context.age().orElseThrow();
     ArrayList<Source> sources = new ArrayList<>(NormChoice.sources(table, Optional.of(row)));
     ArrayList<Message> steps = new ArrayList<>();

@@ -1,6 +1,7 @@
 package styloid.grip;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,7 +79,7 @@ final class Change {
   private static BigDecimal difference(Trials now, Trials then) {
     return now.sum(TrialResults.UNIT)
         .subtract(then.sum(TrialResults.UNIT))
-        .divide(BigDecimal.valueOf(Measure.TRIALS), java.math.MathContext.DECIMAL64);
+        .divide(BigDecimal.valueOf(Measure.TRIALS), MathContext.DECIMAL64);
   }
 
   private static Result percent(ResultKey key, Trials now, Trials then, Message between) {

@@ -26,6 +26,13 @@ final class NormResults {
   private static final String RULE = "grip-norm";
   private static final List<String> KINDS = List.of("z-", "percentile-", "band-");
 
+  private static final List<Map.Entry<String, Double>> BANDS =
+      List.of(
+          Map.entry("far-below", -2.0),
+          Map.entry("below", -1.0),
+          Map.entry("as-expected", 1.0),
+          Map.entry("above", 2.0));
+
   private final NormChoice choice;
 
   NormResults(NormChoice choice) {
@@ -193,11 +200,4 @@ final class NormResults {
     }
     return "far-above";
   }
-
-  private static final List<Map.Entry<String, Double>> BANDS =
-      List.of(
-          Map.entry("far-below", -2.0),
-          Map.entry("below", -1.0),
-          Map.entry("as-expected", 1.0),
-          Map.entry("above", 2.0));
 }
