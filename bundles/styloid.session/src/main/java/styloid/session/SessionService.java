@@ -469,7 +469,10 @@ public final class SessionService implements Session {
 
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
-    int added = opened().importRecords(records);
+    settle();
+    List<PatientRecord> complete =
+        records.stream().map(record -> Definitions.complete(record, tests())).toList();
+    int added = opened().importRecords(complete);
     tell(Change.PATIENTS);
     return added;
   }

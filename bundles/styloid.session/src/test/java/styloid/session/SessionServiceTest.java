@@ -21,9 +21,11 @@ import java.util.concurrent.ExecutionException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import styloid.exchange.DefinitionFile;
 import styloid.model.Absence;
 import styloid.model.Choice;
 import styloid.model.EvaluationId;
+import styloid.model.EvaluationRecord;
 import styloid.model.ItemKey;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
@@ -283,6 +285,24 @@ class SessionServiceTest {
         Optional.of(mm("360")),
         calculated.context().results().result(spans.twice(Side.RIGHT)).orElseThrow().value());
     assertEquals(Optional.empty(), session.current());
+  }
+
+  @Test
+  void anImportedRecordGetsTheDefinitionsItLacks() throws Exception {
+    EvaluationId id = beginOne().context().evaluation().id();
+    session.record(right, mm("180"), false);
+    session.close();
+    PatientRecord full = session.patientRecord(patient.id()).orElseThrow();
+    EvaluationRecord bare =
+        new EvaluationRecord(
+            full.evaluations().get(0).evaluation(),
+            full.evaluations().get(0).ledger(),
+            List.of(),
+            Map.of());
+    session.importRecords(List.of(new PatientRecord(full.patient(), List.of(), List.of(bare))));
+    assertEquals(
+        List.of(DefinitionFile.write(spans.definition())),
+        store.evaluation(id).orElseThrow().definitions());
   }
 
   @Test

@@ -8,13 +8,13 @@ import java.util.regex.Pattern;
 import styloid.spi.TestModule;
 
 /** Every test module the project ships, found by its component description. */
-final class Modules {
+public final class Modules {
   private static final Pattern IMPLEMENTATION =
       Pattern.compile("implementation class=\"([^\"]+)\"");
 
   private Modules() {}
 
-  static List<TestModule> all() {
+  public static List<TestModule> all() {
     ArrayList<TestModule> modules = new ArrayList<>();
     for (String bundle : Project.bundles()) {
       Path descriptions = Project.classes(bundle).resolve("OSGI-INF");

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Where things lie in the project that is being checked. */
-final class Project {
+public final class Project {
   static final Path ROOT = Path.of("").toAbsolutePath().getParent().getParent();
 
   private Project() {}

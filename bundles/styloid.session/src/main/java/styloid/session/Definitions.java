@@ -1,0 +1,40 @@
+package styloid.session;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import styloid.exchange.DefinitionFile;
+import styloid.model.DefinitionText;
+import styloid.model.EvaluationRecord;
+import styloid.model.PatientRecord;
+import styloid.model.TestId;
+import styloid.spi.TestDefinition;
+
+/** Sees to it that a record holds the definition of every test it has entries of. */
+final class Definitions {
+  private Definitions() {}
+
+  /**
+   * The record with the definitions it lacks, as the tests at hand define them; a file written by
+   * hand brings none. What it brings is left as it is.
+   */
+  static PatientRecord complete(PatientRecord record, List<TestDefinition> tests) {
+    List<EvaluationRecord> evaluations =
+        record.evaluations().stream().map(e -> complete(e, tests)).toList();
+    return new PatientRecord(record.patient(), record.precautions(), evaluations);
+  }
+
+  private static EvaluationRecord complete(EvaluationRecord record, List<TestDefinition> tests) {
+    Set<TestId> lacking = new LinkedHashSet<>();
+    record.ledger().entries().forEach(entry -> lacking.add(entry.key().test()));
+    record.definitions().forEach(definition -> lacking.remove(definition.test()));
+    ArrayList<DefinitionText> definitions = new ArrayList<>(record.definitions());
+    for (TestDefinition test : tests) {
+      if (lacking.contains(test.id())) {
+        definitions.add(DefinitionFile.write(test));
+      }
+    }
+    return new EvaluationRecord(record.evaluation(), record.ledger(), definitions, record.drafts());
+  }
+}
