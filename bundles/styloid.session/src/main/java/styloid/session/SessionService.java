@@ -1,17 +1,12 @@
 package styloid.session;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -34,9 +29,6 @@ import styloid.model.PatientContext;
 import styloid.model.PatientId;
 import styloid.model.PatientRecord;
 import styloid.model.Precaution;
-import styloid.model.Results;
-import styloid.model.Snapshot;
-import styloid.model.TestId;
 import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.EntryCheck;
@@ -54,7 +46,6 @@ import styloid.store.StoreException;
 /** The session on its workers: one calculates, one stores, one exports. */
 @Component(service = Session.class)
 public final class SessionService implements Session {
-  private static final System.Logger LOG = System.getLogger(SessionService.class.getName());
   private static final long MODULE_LIMIT_MILLIS = 1000;
 
   private final Clock clock;
@@ -64,7 +55,7 @@ public final class SessionService implements Session {
   private final Reports reports = new Reports(book, guard);
   private final Workers workers = new Workers();
   private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
-  private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
+  private final Listeners listeners = new Listeners();
   private volatile PatientStore store;
   private volatile Sitting sitting;
 
@@ -202,80 +193,31 @@ public final class SessionService implements Session {
   @Override
   public OpenEvaluation open(EvaluationId id) throws StoreException {
     PatientStore from = opened();
-    EvaluationRecord record = from.evaluation(id).orElseThrow(() -> missing("evaluation"));
+    EvaluationRecord record = from.evaluation(id).orElseThrow(() -> Records.missing("evaluation"));
     PatientId patientId = record.evaluation().patient();
-    Patient patient = from.patient(patientId).orElseThrow(() -> missing("patient"));
+    Patient patient = from.patient(patientId).orElseThrow(() -> Records.missing("patient"));
     ArrayList<EvaluationRecord> others = new ArrayList<>();
     for (Evaluation other : from.evaluations(patientId)) {
-      if (isBefore(other, record.evaluation())) {
+      if (Records.isBefore(other, record.evaluation())) {
         from.evaluation(other.id()).ifPresent(others::add);
       }
     }
-    return seat(context(patient, from.precautions(patientId), record, others), record, from);
-  }
-
-  private static StoreException missing(String what) {
-    return new StoreException(
-        StoreException.Cause.NOT_FOUND,
-        "The " + what + " is not in this store. It may have been opened from another one.",
-        null);
+    return seat(
+        Records.context(patient, from.precautions(patientId), record, others), record, from);
   }
 
   @Override
   public OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
       throws StoreException {
-    Map<TestId, String> versions = new HashMap<>();
-    ArrayList<DefinitionText> texts = new ArrayList<>();
-    for (TestDefinition test : tests()) {
-      versions.put(test.id(), test.version());
-      texts.add(DefinitionFile.write(test));
-    }
-    Evaluation evaluation =
-        new Evaluation(
-            new EvaluationId(UUID.randomUUID()),
-            patient,
-            date,
-            therapist,
-            Evaluation.State.DRAFT,
-            versions,
-            Map.of());
-    opened().begin(evaluation, texts);
+    Evaluation evaluation = Records.fresh(patient, date, therapist, tests());
+    opened().begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
     tell(Change.PATIENTS);
     return open(evaluation.id());
   }
 
-  private static boolean isBefore(Evaluation other, Evaluation than) {
-    return !other.id().equals(than.id()) && other.date().isBefore(than.date());
-  }
-
-  private static PatientContext context(
-      Patient patient,
-      List<Precaution> precautions,
-      EvaluationRecord record,
-      List<EvaluationRecord> others) {
-    List<PatientContext.Past> past =
-        others.stream()
-            .filter(other -> isBefore(other.evaluation(), record.evaluation()))
-            .sorted(Comparator.comparing((EvaluationRecord r) -> r.evaluation().date()).reversed())
-            .map(o -> new PatientContext.Past(o.evaluation(), o.ledger().snapshot()))
-            .toList();
-    Snapshot snapshot = record.ledger().snapshot();
-    return new PatientContext(
-        patient, record.evaluation(), precautions, snapshot, Results.empty(), past);
-  }
-
-  private static Desk desk(PatientContext context, EvaluationRecord record) {
-    Desk desk = new Desk(context, record.ledger(), record.drafts());
-    for (DefinitionText text : record.definitions()) {
-      DefinitionFile.Read read = DefinitionFile.read(text);
-      read.definition().ifPresent(definition -> desk.keep(definition, text));
-    }
-    return desk;
-  }
-
   private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into) {
     close();
-    Desk desk = desk(context, record);
+    Desk desk = Records.desk(context, record);
     Saver.Watcher watcher =
         new Saver.Watcher() {
           @Override
@@ -386,18 +328,11 @@ public final class SessionService implements Session {
 
   @Override
   public AutoCloseable listen(Consumer<Change> listener) {
-    listeners.add(listener);
-    return () -> listeners.remove(listener);
+    return listeners.add(listener);
   }
 
   private void tell(Change change) {
-    for (Consumer<Change> listener : listeners) {
-      try {
-        listener.accept(change);
-      } catch (RuntimeException e) {
-        LOG.log(System.Logger.Level.WARNING, "a listener failed", e);
-      }
-    }
+    listeners.tell(change);
   }
 
   private void recalculate() {
@@ -434,8 +369,8 @@ public final class SessionService implements Session {
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no evaluation " + which));
     PatientContext context =
-        context(record.patient(), record.precautions(), chosen, record.evaluations());
-    Desk desk = desk(context, chosen);
+        Records.context(record.patient(), record.precautions(), chosen, record.evaluations());
+    Desk desk = Records.desk(context, chosen);
     desk.calculated(desk.context(), calculator.calculate(desk.context()));
     return desk.view(tests());
   }
@@ -453,13 +388,7 @@ public final class SessionService implements Session {
   @Override
   public CompletableFuture<Path> export(
       Report report, String format, Path target, Progress progress) {
-    Optional<Exporter> exporter =
-        exporters.stream().filter(e -> e.format().equals(format)).findFirst();
-    if (exporter.isEmpty()) {
-      return CompletableFuture.failedFuture(
-          new IOException("Nothing here writes " + format + " files; the part is not running."));
-    }
-    return workers.export(exporter.get(), report, target, progress);
+    return workers.export(exporters, report, format, target, progress);
   }
 
   @Override
