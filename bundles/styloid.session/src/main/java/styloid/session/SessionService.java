@@ -84,7 +84,7 @@ public final class SessionService implements Session {
       policyOption = ReferencePolicyOption.GREEDY)
   void setStore(PatientStore bound) {
     store = bound;
-    tell(Change.PATIENTS);
+    listeners.tell(Change.PATIENTS);
   }
 
   void unsetStore(PatientStore unbound) {
@@ -131,7 +131,7 @@ public final class SessionService implements Session {
   }
 
   private void modulesChanged() {
-    tell(Change.MODULES);
+    listeners.tell(Change.MODULES);
     recalculate();
   }
 
@@ -187,7 +187,7 @@ public final class SessionService implements Session {
       open.desk().patient(patient, precautions);
       recalculate();
     }
-    tell(Change.PATIENTS);
+    listeners.tell(Change.PATIENTS);
   }
 
   @Override
@@ -211,7 +211,7 @@ public final class SessionService implements Session {
       throws StoreException {
     Evaluation evaluation = Records.fresh(patient, date, therapist, tests());
     opened().begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
-    tell(Change.PATIENTS);
+    listeners.tell(Change.PATIENTS);
     return open(evaluation.id());
   }
 
@@ -223,13 +223,13 @@ public final class SessionService implements Session {
           @Override
           public void saved(List<Entry> entries) {
             desk.saved(entries);
-            tell(Change.EVALUATION);
+            listeners.tell(Change.EVALUATION);
           }
 
           @Override
           public void failed(String reason) {
             desk.savingFailed(reason);
-            tell(Change.EVALUATION);
+            listeners.tell(Change.EVALUATION);
           }
         };
     Saver saver = new Saver(record.evaluation().id(), into, workers.storing(), watcher);
@@ -245,7 +245,7 @@ public final class SessionService implements Session {
     if (open != null) {
       settle();
       sitting = null;
-      tell(Change.EVALUATION);
+      listeners.tell(Change.EVALUATION);
     }
   }
 
@@ -288,7 +288,7 @@ public final class SessionService implements Session {
 
   private void keep(Sitting open, Entry entry) {
     open.saver().add(entry);
-    tell(Change.EVALUATION);
+    listeners.tell(Change.EVALUATION);
     recalculate();
   }
 
@@ -331,10 +331,6 @@ public final class SessionService implements Session {
     return listeners.add(listener);
   }
 
-  private void tell(Change change) {
-    listeners.tell(change);
-  }
-
   private void recalculate() {
     Sitting open = sitting;
     if (open != null) {
@@ -348,7 +344,7 @@ public final class SessionService implements Session {
     if (!open.desk().calculated(basis, calculator.calculate(basis))) {
       workers.calculateSoon(() -> calculate(open));
     }
-    tell(Change.EVALUATION);
+    listeners.tell(Change.EVALUATION);
   }
 
   @Override
@@ -402,7 +398,7 @@ public final class SessionService implements Session {
     List<PatientRecord> complete =
         records.stream().map(record -> Definitions.complete(record, tests())).toList();
     int added = opened().importRecords(complete);
-    tell(Change.PATIENTS);
+    listeners.tell(Change.PATIENTS);
     return added;
   }
 }

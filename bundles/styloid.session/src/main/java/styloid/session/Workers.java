@@ -73,7 +73,22 @@ final class Workers implements AutoCloseable {
     }
   }
 
-  CompletableFuture<Path> export(Exporter exporter, Report report, Path target, Progress progress) {
+  /** Has the exporter of a format write a report, on the export worker. */
+  CompletableFuture<Path> export(
+      List<Exporter> exporters, Report report, String format, Path target, Progress progress) {
+    return exporters.stream()
+        .filter(exporter -> exporter.format().equals(format))
+        .findFirst()
+        .map(exporter -> export(exporter, report, target, progress))
+        .orElseGet(() -> CompletableFuture.failedFuture(noWriter(format)));
+  }
+
+  private static IOException noWriter(String format) {
+    return new IOException("Nothing here writes " + format + " files; the part is not running.");
+  }
+
+  private CompletableFuture<Path> export(
+      Exporter exporter, Report report, Path target, Progress progress) {
     CompletableFuture<Path> done = new CompletableFuture<>();
     run(
         exporting,
