@@ -52,6 +52,7 @@ class KeysTest {
           UP, false, false, PREVIOUS
           ESCAPE, false, false, BACK
           F1, false, false, KEYS
+          F2, false, false, WHY
           F7, false, false, OTHER_SIDE
           F8, false, false, NO_VALUE
           Z, true, false, UNDO
@@ -69,7 +70,7 @@ class KeysTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"*, NO_VALUE", "/, OTHER_SIDE", "?, KEYS", "u, UNIT"})
+  @CsvSource({"*, NO_VALUE", "/, OTHER_SIDE", "?, KEYS", "w, WHY", "u, UNIT"})
   void charactersCommandOutsideOfTextOnly(String character, Command command) {
     assertEquals(Optional.of(command), Command.typed(character, false));
     assertEquals(Optional.empty(), Command.typed(character, true));

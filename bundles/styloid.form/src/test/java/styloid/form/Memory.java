@@ -90,6 +90,11 @@ final class Memory implements FormPort {
   }
 
   @Override
+  public void showWhy() {
+    calls.add("why");
+  }
+
+  @Override
   public void showKeys() {
     calls.add("keys");
   }
