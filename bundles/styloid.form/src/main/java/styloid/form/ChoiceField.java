@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import styloid.model.Choice;
 import styloid.model.ItemKind;
 import styloid.model.Value;
@@ -66,6 +67,7 @@ final class ChoiceField extends Field {
       boolean same = words.get(place).equals(keys.keys().get(place));
       Label chip = same ? new Label(words.get(place)) : new Label(words.get(place), digit);
       chip.getStyleClass().add("chip");
+      chip.setMinWidth(Region.USE_PREF_SIZE);
       Choice choice = new Choice(kind.codes().get(place));
       chip.setOnMouseClicked(
           e -> {

@@ -14,6 +14,7 @@ enum Command {
   BACK,
   UNDO,
   REDO,
+  WHY,
   KEYS;
 
   String code() {
@@ -33,6 +34,7 @@ enum Command {
       case UP -> Optional.of(PREVIOUS);
       case ESCAPE -> Optional.of(BACK);
       case F1 -> Optional.of(KEYS);
+      case F2 -> Optional.of(WHY);
       case F7 -> Optional.of(OTHER_SIDE);
       case F8 -> Optional.of(NO_VALUE);
       case Z -> control ? Optional.of(shift ? REDO : UNDO) : Optional.empty();
@@ -54,6 +56,7 @@ enum Command {
       case "*" -> Optional.of(NO_VALUE);
       case "/" -> Optional.of(OTHER_SIDE);
       case "?" -> Optional.of(KEYS);
+      case "w", "W" -> Optional.of(WHY);
       case "u", "U" -> Optional.of(UNIT);
       default -> Optional.empty();
     };

@@ -27,6 +27,9 @@ public interface FormPort {
   /** The walk has come to the end of what the form shows, or to its beginning. */
   void leavePage(boolean forward);
 
+  /** Shows how the results beside the form came about, or hides it again. */
+  void showWhy();
+
   /** Shows the keys of the place one is in. */
   void showKeys();
 }

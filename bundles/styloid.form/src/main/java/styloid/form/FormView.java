@@ -204,6 +204,7 @@ public final class FormView extends BorderPane {
       case BACK -> field.change(Entering::escape);
       case UNDO -> undo(field);
       case REDO -> port.redo();
+      case WHY -> port.showWhy();
       case KEYS -> port.showKeys();
     }
   }

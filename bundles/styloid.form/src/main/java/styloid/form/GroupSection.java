@@ -18,15 +18,11 @@ final class GroupSection implements Sections.Section {
 
   GroupSection(Group group, Fields fields) {
     home = fields.home;
-    head = new Head(group, home, true);
+    head = new Head(group, home);
     box.getStyleClass().add("card");
     Layouts layouts = new Layouts(group, fields, rows);
-    Node body =
-        switch (group.layout()) {
-          case LIST -> layouts.list();
-          case LEFT_RIGHT_TABLE -> layouts.table();
-          case DIGIT_GRID -> layouts.grid();
-        };
+    boolean digits = group.layout() == Group.Layout.DIGIT_GRID;
+    Node body = digits ? layouts.grid() : layouts.list();
     folded.getStyleClass().add("folded");
     folded.setWrapText(true);
     box.getChildren().addAll(head, body, folded);

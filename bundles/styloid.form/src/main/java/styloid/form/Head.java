@@ -13,20 +13,17 @@ final class Head extends HBox {
   private final StateMark mark = new StateMark();
   private final Label state = new Label();
 
-  Head(Group group, Field.Home home, boolean stateInWords) {
+  Head(Group group, Field.Home home) {
     super(8);
     this.group = group;
     this.home = home;
     setAlignment(Pos.CENTER_LEFT);
     Label name =
         new Label(home.texts().label(home.state().test().id().value(), "group." + group.id()));
-    name.getStyleClass().add(stateInWords ? "group-name" : "line-name");
+    name.getStyleClass().add("group-name");
     name.setWrapText(true);
     state.getStyleClass().add("group-state");
-    getChildren().addAll(mark, name);
-    if (stateInWords) {
-      getChildren().add(state);
-    }
+    getChildren().addAll(mark, name, state);
   }
 
   void update() {

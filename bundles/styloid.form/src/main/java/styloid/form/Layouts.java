@@ -21,9 +21,8 @@ import styloid.model.TestId;
 import styloid.spi.Group;
 import styloid.spi.Texts;
 
-/** Draws one group as a list, a table of both limbs, or a grid of digits. */
+/** Draws one group as a list, or as a grid of digits. */
 final class Layouts {
-  private static final List<Side> COLUMNS = List.of(Side.RIGHT, Side.LEFT);
   private final Group group;
   private final Fields fields;
   private final List<Row> rows;
@@ -86,63 +85,10 @@ final class Layouts {
       HBox.setHgrow(made.get(0).control(), Priority.ALWAYS);
       cell = single;
     }
+    cell.getStyleClass().add("list-cell");
     grid.add(cell, 1, line);
     grid.add(notes, 1, line + 1);
     rows.add(new Row(made, List.of(name, cell, notes)));
-    return line + 2;
-  }
-
-  /** Items down, right and left across, trials side by side. */
-  Node table() {
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("table-grid");
-    ColumnConstraints side = new ColumnConstraints();
-    side.setHgrow(Priority.ALWAYS);
-    side.setPercentWidth(39);
-    ColumnConstraints names = new ColumnConstraints();
-    names.setPercentWidth(22);
-    grid.getColumnConstraints().addAll(names, side, side);
-    int line = 0;
-    if (!group.sides().equals(Item.NO_SIDE)) {
-      grid.add(SideHead.of(Side.RIGHT, fields.home), 1, line);
-      grid.add(SideHead.of(Side.LEFT, fields.home), 2, line);
-      line++;
-    }
-    for (Item item : group.items()) {
-      for (Digit digit : EnumSet.copyOf(item.digits())) {
-        line = tableRow(grid, line, item, digit);
-      }
-    }
-    return grid;
-  }
-
-  private int tableRow(GridPane grid, int line, Item item, Digit digit) {
-    ArrayList<Field> made = new ArrayList<>();
-    ArrayList<Node> nodes = new ArrayList<>();
-    VBox notes = new VBox();
-    Label name = name(item, digit);
-    nodes.add(name);
-    nodes.add(notes);
-    grid.add(name, 0, line);
-    boolean tight = item.trials() > 1;
-    for (Side side : EnumSet.copyOf(item.sides())) {
-      HBox cell = new HBox(6);
-      cell.setAlignment(Pos.CENTER_LEFT);
-      cell.getStyleClass().add("side-cell");
-      if (side != Side.UNSIDED) {
-        cell.getChildren().add(SideHead.word(side, fields.home));
-      }
-      for (ItemKey key : keys(item, side, digit)) {
-        ChoiceField.Room room = tight ? ChoiceField.Room.TIGHT : ChoiceField.Room.FLOW;
-        Field field = add(item, key, room, made, cell.getChildren(), notes);
-        HBox.setHgrow(field.box, tight ? Priority.NEVER : Priority.ALWAYS);
-      }
-      boolean wide = side == Side.UNSIDED;
-      grid.add(cell, wide ? 1 : COLUMNS.indexOf(side) + 1, line, wide ? 2 : 1, 1);
-      nodes.add(cell);
-    }
-    grid.add(notes, 1, line + 1, 2, 1);
-    rows.add(new Row(made, nodes));
     return line + 2;
   }
 
@@ -199,6 +145,7 @@ final class Layouts {
     for (Digit digit : EnumSet.copyOf(item.digits())) {
       ItemKey key = new ItemKey(test, item.id(), side, digit, trial);
       HBox cell = new HBox();
+      cell.getStyleClass().add("grid-cell");
       add(item, key, ChoiceField.Room.TIGHT, made, cell.getChildren(), notes);
       grid.add(cell, digit == Digit.NONE ? 1 : digits.indexOf(digit) + 1, line);
       nodes.add(cell);

@@ -2,6 +2,7 @@ package styloid.form;
 
 import java.util.List;
 import javafx.scene.Node;
+import styloid.model.Item;
 import styloid.model.ItemKey;
 
 /** Fields drawn together with the nodes that come and go with them. */
@@ -30,10 +31,13 @@ record Row(List<Field> fields, List<Node> nodes) {
   }
 
   private static boolean needed(Field field) {
-    ItemKey key = field.key();
-    return asked(field)
-        || field.entering.dirty()
-        || field.home.state().value(key).isPresent()
-        || field.home.state().drafts().containsKey(key);
+    return field.entering.dirty() || needed(field.home.state(), field.stop.item(), field.key());
+  }
+
+  /** Whether a place has something to show: asked now, recorded, or text under way. */
+  static boolean needed(FormState state, Item item, ItemKey key) {
+    return state.asked(item, key)
+        || state.value(key).isPresent()
+        || state.drafts().containsKey(key);
   }
 }

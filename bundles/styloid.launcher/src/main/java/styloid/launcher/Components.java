@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
+import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.ServiceReference;
 
 /**
@@ -22,7 +23,7 @@ final class Components {
   private Components() {}
 
   static List<Fault> faults(BundleContext context) {
-    ServiceReference<?> reference = context.getServiceReference(RUNTIME);
+    ServiceReference<?> reference = runtime(context);
     if (reference == null) {
       return List.of(Fault.waitsFor("styloid", RUNTIME));
     }
@@ -49,6 +50,16 @@ final class Components {
       return List.of(Fault.failed(RUNTIME, e.toString()));
     } finally {
       context.ungetService(reference);
+    }
+  }
+
+  /** Found whether or not its type, too, is on the launcher's own class path. */
+  private static ServiceReference<?> runtime(BundleContext context) {
+    try {
+      ServiceReference<?>[] found = context.getAllServiceReferences(RUNTIME, null);
+      return found == null ? null : found[0];
+    } catch (InvalidSyntaxException e) {
+      throw new IllegalStateException(e);
     }
   }
 

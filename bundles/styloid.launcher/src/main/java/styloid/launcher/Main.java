@@ -34,8 +34,7 @@ public final class Main {
   private static PrintWriter writer(FileDescriptor descriptor) {
     Console console = System.console();
     Charset charset = console == null ? StandardCharsets.UTF_8 : console.charset();
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(descriptor), charset), false);
+    return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), charset), true);
   }
 
   private int run(String... args) {

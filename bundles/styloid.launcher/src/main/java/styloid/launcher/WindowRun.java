@@ -101,7 +101,10 @@ final class WindowRun {
       first.get(SHELL_SECONDS, TimeUnit.SECONDS);
     } catch (TimeoutException | ExecutionException e) {
       code = ExitCode.NOT_STARTED;
-      List<String> lines = startReportOf(suite).get();
+      ArrayList<String> lines = new ArrayList<>();
+      lines.add(words.text("report.no-shell", SHELL_SECONDS));
+      lines.addAll(startReportOf(suite).get());
+      lines.add(surroundings());
       lines.forEach(err::println);
       Platform.runLater(() -> window.report(stage, lines));
     }
@@ -111,6 +114,14 @@ final class WindowRun {
     }
     window.closed().join();
     return code;
+  }
+
+  private String surroundings() {
+    return words.text(
+        "report.surroundings",
+        Runtime.version(),
+        System.getProperty("os.name"),
+        System.getProperty("os.arch"));
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"})

@@ -72,7 +72,7 @@ final class CautionsPage {
                 Box.words(say.test(key.test()), Look.ROW_HEAD),
                 Box.words(say.texts().place(key.side(), key.digit()), Look.ROW_HEAD),
                 Box.words(say.item(key), Look.TEXT),
-                new Box.Figure(key.trial(), "0", Look.TEXT, Optional.empty()),
+                new Box.Figure(key.trial(), "0", Look.VALUE, Optional.empty()),
                 Box.words(a.note().isBlank() ? say.own("nothing") : a.note(), Look.TEXT)));
       }
     }

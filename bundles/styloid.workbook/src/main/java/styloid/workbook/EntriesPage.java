@@ -55,12 +55,12 @@ final class EntriesPage {
             ? "entry.superseded"
             : entry.value().isPresent() ? "entry.current" : "entry.taken-back";
     return List.of(
-        new Box.Figure(number, "0", Look.TEXT, Optional.empty()),
+        new Box.Figure(number, "0", Look.VALUE, Optional.empty()),
         Box.words(say.test(key.test()), Look.TEXT),
         Box.words(say.item(key), Look.ROW_HEAD),
         Box.words(say.side(key.side()), Look.ROW_HEAD),
         Box.words(say.digit(key.digit()), Look.TEXT),
-        new Box.Figure(key.trial(), "0", Look.TEXT, Optional.empty()),
+        new Box.Figure(key.trial(), "0", Look.VALUE, Optional.empty()),
         value(entry, last, say),
         Box.words(say.own(state), Look.TEXT),
         Box.words(say.own(entry.confirmed() ? "yes" : "nothing"), Look.TEXT),
@@ -75,12 +75,12 @@ final class EntriesPage {
     Optional<String> name = last ? Optional.of(entry.key().cellName()) : Optional.empty();
     Optional<Value> value = entry.value();
     if (value.isEmpty()) {
-      return Box.words(say.own("entry.nothing"), Look.TEXT);
+      return Box.words(say.own("entry.nothing"), Look.VALUE);
     }
     if (value.get() instanceof Quantity q) {
       String format = Formats.of(q.unit(), q.amount().scale());
-      return new Box.Figure(q.amount().doubleValue(), format, Look.TEXT, name);
+      return new Box.Figure(q.amount().doubleValue(), format, Look.VALUE, name);
     }
-    return new Box.Words(say.texts().value(entry.key(), value.get()), Look.TEXT, name);
+    return new Box.Words(say.texts().value(entry.key(), value.get()), Look.VALUE, name);
   }
 }

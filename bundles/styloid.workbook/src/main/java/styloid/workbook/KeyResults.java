@@ -30,7 +30,7 @@ final class KeyResults {
 
   private record Spot(ResultId result, Digit digit) {}
 
-  static void add(PageBuilder page, Report report, Say say, List<Integer> widths) {
+  static void add(PageBuilder page, Report report, Say say) {
     page.heading(say.own("summary.results"));
     boolean any = false;
     for (TestDefinition test : report.definitions()) {
@@ -42,9 +42,9 @@ final class KeyResults {
       for (Map<Side, Result> one : found.subList(0, Math.min(found.size(), MOST_OF_A_TEST))) {
         rows.add(row(test, one, say));
       }
-      List<String> heads = new ArrayList<>(SummaryPage.heads("head.result", "head.status", say));
-      heads.set(0, say.test(test.id()));
-      page.table(heads, widths, rows);
+      boolean unsided = found.stream().anyMatch(one -> one.containsKey(Side.UNSIDED));
+      String status = say.own("head.status");
+      SummaryPage.sides(page, say.test(test.id()), status, rows, unsided, say);
       if (found.size() > MOST_OF_A_TEST) {
         page.across(say.own("summary.more-results", found.size() - MOST_OF_A_TEST), Look.TEXT);
       }
@@ -80,13 +80,13 @@ final class KeyResults {
         Box.words(say.itemOfDigit(say.result(any.key()), any.key().digit()), Look.ROW_HEAD),
         box(test, sides.get(Side.RIGHT), say),
         box(test, sides.get(Side.LEFT), say),
-        box(test, sides.get(Side.UNSIDED), say),
-        Box.words(status.stream().collect(Collectors.joining(", ")), Look.TEXT));
+        Box.words(status.stream().collect(Collectors.joining(", ")), Look.TEXT),
+        box(test, sides.get(Side.UNSIDED), say));
   }
 
   private static Box box(TestDefinition test, Result result, Say say) {
     if (result == null) {
-      return Box.words(say.own("nothing"), Look.NOTHING);
+      return Box.words(say.own("nothing"), Look.VALUE);
     }
     return result
         .outcome()

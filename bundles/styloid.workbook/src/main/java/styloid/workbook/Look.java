@@ -10,6 +10,8 @@ enum Look {
   TEXT,
   CAUTION,
   HEAD,
+  /** Head of a column of values. */
+  VALUE_HEAD,
   ROW_HEAD,
   /** Recorded by a person: boxed, upright, and the only cells left unlocked. */
   ENTERED,
@@ -17,6 +19,11 @@ enum Look {
   LIVE,
   /** Calculated by the suite, no formula behind it: grey and upright. */
   CALCULATED,
-  /** Nothing recorded, or does not apply. */
-  NOTHING
+  /** A plain value, and the dash where nothing is recorded or nothing applies. */
+  VALUE;
+
+  /** Whether it stands at the right edge of its column, as numbers do. */
+  boolean atRight() {
+    return this == ENTERED || this == LIVE || this == CALCULATED || this == VALUE;
+  }
 }

@@ -6,8 +6,10 @@ import java.util.List;
 
 /** Puts a worksheet together from the top: banner, title, then headings, lines and tables. */
 final class PageBuilder {
-  /** Widest a column grows for its contents alone; longer text wraps. */
+  /** Widest a column grows; longer text wraps. The tables of a sheet share its columns. */
   private static final int WIDEST = 42;
+
+  private static final int WIDEST_LAST = 64;
 
   private static final int NARROWEST = 7;
   private static final int BANNER_ROWS = 3;
@@ -58,7 +60,10 @@ final class PageBuilder {
 
   /** A table's heads and rows; {@code widths} are the least widths of its columns. */
   PageBuilder table(List<String> heads, List<Integer> widths, List<List<Box>> rows) {
-    List<Box> headBoxes = heads.stream().map(h -> Box.words(h, Look.HEAD)).toList();
+    ArrayList<Box> headBoxes = new ArrayList<>();
+    for (int i = 0; i < heads.size(); i++) {
+      headBoxes.add(Box.words(heads.get(i), valuesIn(rows, i) ? Look.VALUE_HEAD : Look.HEAD));
+    }
     if (headRow < 0) {
       headRow = lines.size();
       firstHead = headBoxes;
@@ -71,6 +76,16 @@ final class PageBuilder {
     row(headBoxes);
     rows.forEach(this::row);
     return this;
+  }
+
+  /** Whether most cells of a column stand at its right edge. */
+  private static boolean valuesIn(List<List<Box>> rows, int column) {
+    long right = rows.stream().filter(row -> atRight(row.get(column))).count();
+    return right * 2 > rows.size();
+  }
+
+  private static boolean atRight(Box box) {
+    return box.match(words -> words.look().atRight(), figure -> true, live -> true, gap -> false);
   }
 
   private void widen(List<Box> boxes) {
@@ -89,7 +104,10 @@ final class PageBuilder {
   /** Characters a cell wants in one line. Sizing columns by drawing them takes 15 times as long. */
   private static int measure(Box box) {
     return box.match(
-        words -> words.look() == Look.HEAD ? longestWord(words.text()) : longestLine(words.text()),
+        words ->
+            words.look() == Look.HEAD || words.look() == Look.VALUE_HEAD
+                ? longestWord(words.text())
+                : longestLine(words.text()),
         figure -> shown(figure.value(), figure.format()),
         live -> shown(live.value(), live.format()),
         gap -> 0);
@@ -113,9 +131,11 @@ final class PageBuilder {
 
   Page build() {
     ArrayList<Integer> widths = new ArrayList<>();
-    for (int i = 0; i < Math.max(declared.size(), needed.size()); i++) {
-      int asked = i < declared.size() ? declared.get(i) : 0;
-      int wanted = i < needed.size() ? Math.min(needed.get(i), WIDEST) : 0;
+    int columns = Math.max(declared.size(), needed.size());
+    for (int i = 0; i < columns; i++) {
+      int most = i == columns - 1 ? WIDEST_LAST : WIDEST;
+      int asked = i < declared.size() ? Math.min(declared.get(i), most) : 0;
+      int wanted = i < needed.size() ? Math.min(needed.get(i), most) : 0;
       widths.add(Math.max(NARROWEST, Math.max(asked, wanted)));
     }
     if (widths.isEmpty()) {

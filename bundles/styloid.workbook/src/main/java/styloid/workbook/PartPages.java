@@ -75,7 +75,7 @@ final class PartPages {
                 Look.ENTERED,
                 sound(figure.name())),
         this::derived,
-        blank -> Box.words(say.own("nothing"), Look.NOTHING));
+        blank -> Box.words(say.own("nothing"), Look.VALUE));
   }
 
   private Box words(Sheet.Words words, boolean first) {

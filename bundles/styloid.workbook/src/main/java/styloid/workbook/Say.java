@@ -86,6 +86,13 @@ final class Say {
     return digit == Digit.NONE ? own("nothing") : texts.word(digit);
   }
 
+  /** The same with a capital first letter. */
+  String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(texts.locale()) + text.substring(1);
+  }
+
   /** "wrist extension, index finger". */
   String itemOfDigit(String name, Digit digit) {
     return digit == Digit.NONE ? name : name + ", " + texts.word(digit);

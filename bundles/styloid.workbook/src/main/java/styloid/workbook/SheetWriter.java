@@ -28,6 +28,8 @@ final class SheetWriter {
       }
       if (line.across()) {
         across(page, r, row, sheet);
+      } else {
+        height(page, line, row);
       }
     }
     sheet.createFreezePane(page.frozenColumns(), page.frozenRows());
@@ -40,7 +42,7 @@ final class SheetWriter {
       XSSFCell cell = row.createCell(column);
       cell.setCellValue(SafeText.encode(words.text()));
       boolean quoted = SafeText.startsLikeFormula(words.text());
-      cell.setCellStyle(styles.words(words.look(), quoted));
+      cell.setCellStyle(styles.words(words.look(), quoted, column > 0));
     } else if (box instanceof Box.Figure figure) {
       XSSFCell cell = row.createCell(column);
       cell.setCellValue(figure.value());
@@ -53,6 +55,42 @@ final class SheetWriter {
     }
   }
 
+  /** Not every spreadsheet finds the height of wrapped text by itself when it opens a file. */
+  private static void height(Page page, Line line, XSSFRow row) {
+    int most = 1;
+    for (int c = 0; c < line.boxes().size(); c++) {
+      if (line.boxes().get(c) instanceof Box.Words words) {
+        double bold = words.look() == Look.ROW_HEAD || words.look() == Look.HEAD ? 0.98 : 1.08;
+        most = Math.max(most, lines(words.text(), (page.widths().get(c) - 1.2) * bold));
+      }
+    }
+    if (most > 1) {
+      double points = most * Styles.POINTS * POINTS_A_LINE + 2;
+      row.setHeightInPoints((float) Math.min(HIGHEST_ROW, points));
+    }
+  }
+
+  /** Lines a text takes in a width of characters, broken between words. */
+  private static int lines(String text, double width) {
+    int lines = 0;
+    for (String part : text.split("\r\n|\r|\n", -1)) {
+      double used = 0;
+      lines++;
+      for (String word : part.split(" ")) {
+        if (used > 0 && used + 1 + word.length() > width) {
+          lines++;
+          used = 0;
+        }
+        used += word.length() + (used > 0 ? 1 : 0);
+        while (used > width) {
+          lines++;
+          used -= width;
+        }
+      }
+    }
+    return lines;
+  }
+
   /** A merged cell does not find its own height, so it is reckoned from the characters. */
   private static void across(Page page, int r, XSSFRow row, XSSFSheet sheet) {
     int last = page.widths().size() - 1;
@@ -61,11 +99,8 @@ final class SheetWriter {
     }
     Box.Words words = (Box.Words) page.lines().get(r).boxes().get(0);
     double points = row.getCell(0).getCellStyle().getFont().getFontHeightInPoints();
-    double inALine = page.width() * Styles.POINTS / points * 0.95;
-    long lines = 0;
-    for (String part : words.text().split("\r\n|\r|\n", -1)) {
-      lines += Math.max(1, (long) Math.ceil(part.length() / inALine));
-    }
+    double inALine = page.width() * Styles.POINTS / points * 1.05;
+    int lines = lines(words.text(), inALine);
     row.setHeightInPoints((float) Math.min(HIGHEST_ROW, lines * points * POINTS_A_LINE + 2));
   }
 

@@ -19,7 +19,7 @@ final class Styles {
   private static final byte[] GREY_FILL = {(byte) 0xEE, (byte) 0xEE, (byte) 0xEE};
   private static final byte[] CAUTION_FILL = {(byte) 0xFF, (byte) 0xF4, (byte) 0xD6};
 
-  private record Kind(Look look, String format, boolean quoted) {}
+  private record Kind(Look look, String format, boolean quoted, boolean indented) {}
 
   private final XSSFWorkbook workbook;
   private final HashMap<Kind, XSSFCellStyle> styles = new HashMap<>();
@@ -31,12 +31,13 @@ final class Styles {
     workbook.getFontAt(0).setFontHeightInPoints((short) POINTS);
   }
 
-  XSSFCellStyle words(Look look, boolean quoted) {
-    return styles.computeIfAbsent(new Kind(look, "", quoted), this::make);
+  /** {@code indented} keeps text at the left off the numbers of the column before. */
+  XSSFCellStyle words(Look look, boolean quoted, boolean indented) {
+    return styles.computeIfAbsent(new Kind(look, "", quoted, indented), this::make);
   }
 
   XSSFCellStyle number(Look look, String format) {
-    return styles.computeIfAbsent(new Kind(look, format, false), this::make);
+    return styles.computeIfAbsent(new Kind(look, format, false, false), this::make);
   }
 
   private XSSFCellStyle make(Kind kind) {
@@ -50,6 +51,12 @@ final class Styles {
       style.setWrapText(false);
     }
     dress(style, kind.look());
+    if (kind.look().atRight()) {
+      style.setAlignment(HorizontalAlignment.RIGHT);
+    } else if (kind.indented() && kind.look() != Look.VALUE_HEAD) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) 1);
+    }
     return style;
   }
 
@@ -64,27 +71,22 @@ final class Styles {
       case LEGEND -> font(style, 8, false, true, null);
       case HEADING -> font(style, 12, true, false, INK);
       case CAUTION -> fill(style, CAUTION_FILL);
-      case HEAD -> {
+      case HEAD, VALUE_HEAD -> {
         font(style, POINTS, true, false, INK);
         fill(style, HEAD_FILL);
         style.setBorderBottom(BorderStyle.THIN);
+        if (look == Look.VALUE_HEAD) {
+          style.setAlignment(HorizontalAlignment.RIGHT);
+        }
       }
       case ROW_HEAD -> font(style, POINTS, true, false, null);
-      case ENTERED -> {
-        style.setAlignment(HorizontalAlignment.RIGHT);
-        box(style);
-      }
+      case ENTERED -> box(style);
       case LIVE -> {
         font(style, POINTS, false, true, null);
-        style.setAlignment(HorizontalAlignment.RIGHT);
         fill(style, GREY_FILL);
       }
-      case CALCULATED -> {
-        style.setAlignment(HorizontalAlignment.RIGHT);
-        fill(style, GREY_FILL);
-      }
-      case NOTHING -> style.setAlignment(HorizontalAlignment.RIGHT);
-      case BANNER_NOTE, TEXT -> font(style, POINTS, false, false, null);
+      case CALCULATED -> fill(style, GREY_FILL);
+      case BANNER_NOTE, TEXT, VALUE -> font(style, POINTS, false, false, null);
     }
   }
 

@@ -15,7 +15,7 @@ import styloid.spi.Report;
 
 /** The summary, on one printed page: who, under which limits, what stands out, what came of it. */
 final class SummaryPage {
-  private static final List<Integer> WIDTHS = List.of(32, 20, 20, 18, 28);
+  private static final List<Integer> WIDTHS = List.of(34, 24, 24, 28, 16);
   private static final int MOST_UNUSUAL = 20;
 
   private SummaryPage() {}
@@ -27,7 +27,7 @@ final class SummaryPage {
     faults(page, report, say);
     findings(page, report, say);
     unusual(page, report, say);
-    KeyResults.add(page, report, say, WIDTHS);
+    KeyResults.add(page, report, say);
     page.heading(say.own("scope.heading"));
     page.across(say.own("scope.1"), Look.CAUTION);
     page.across(say.own("summary.scope-more"), Look.TEXT);
@@ -106,7 +106,8 @@ final class SummaryPage {
       page.across(say.own("summary.no-findings"), Look.TEXT);
     }
     for (Finding finding : report.findings()) {
-      String side = finding.side() == Side.UNSIDED ? "" : say.side(finding.side()) + ": ";
+      String side =
+          finding.side() == Side.UNSIDED ? "" : say.capital(say.side(finding.side())) + ": ";
       page.across(side + say.message(finding.text()), Look.TEXT);
     }
   }
@@ -121,32 +122,42 @@ final class SummaryPage {
     }
     ArrayList<List<Box>> rows = new ArrayList<>();
     for (Unusual.Row row : found.subList(0, Math.min(found.size(), MOST_UNUSUAL))) {
-      rows.add(
-          List.of(
-              Box.words(item(row, say), Look.ROW_HEAD),
-              value(row, Side.RIGHT, say),
-              value(row, Side.LEFT, say),
-              value(row, Side.UNSIDED, say),
-              Box.words(why(row.why(), say), Look.TEXT)));
+      ArrayList<Box> boxes = new ArrayList<>();
+      boxes.add(Box.words(item(row, say), Look.ROW_HEAD));
+      boxes.add(value(row, Side.RIGHT, say));
+      boxes.add(value(row, Side.LEFT, say));
+      boxes.add(Box.words(why(row.why(), say), Look.TEXT));
+      boxes.add(value(row, Side.UNSIDED, say));
+      rows.add(boxes);
     }
-    page.table(heads("head.item", "head.why", say), WIDTHS, rows);
+    boolean unsided = found.stream().anyMatch(row -> row.entries().containsKey(Side.UNSIDED));
+    sides(page, say.own("head.item"), say.own("head.why"), rows, unsided, say);
     if (found.size() > MOST_UNUSUAL) {
       page.across(say.own("summary.more-unusual", found.size() - MOST_UNUSUAL), Look.TEXT);
     }
   }
 
-  static List<String> heads(String first, String last, Say say) {
-    return List.of(
-        say.own(first),
-        say.own("head.right"),
-        say.own("head.left"),
-        say.own("head.no-side"),
-        say.own(last));
+  /** A table of right, left, a remark, and what is not of a side when there is any of it. */
+  static void sides(
+      PageBuilder page,
+      String first,
+      String remark,
+      List<List<Box>> rows,
+      boolean unsided,
+      Say say) {
+    int columns = unsided ? 5 : 4;
+    List<String> heads =
+        List.of(
+            first, say.own("head.right"), say.own("head.left"), remark, say.own("head.no-side"));
+    page.table(
+        heads.subList(0, columns),
+        WIDTHS.subList(0, columns),
+        rows.stream().map(row -> row.subList(0, columns)).toList());
   }
 
   private static String item(Unusual.Row row, Say say) {
     String item = say.itemOfDigit(say.item(row.key()), row.key().digit());
-    String where = say.own("summary.item", say.texts().word(row.region()), item);
+    String where = say.own("summary.item", say.capital(say.texts().word(row.region())), item);
     return row.key().trial() == 1 ? where : say.own("summary.trial", where, row.key().trial());
   }
 
@@ -156,8 +167,8 @@ final class SummaryPage {
         Optional.ofNullable(entry)
             .flatMap(Entry::value)
             .map(value -> say.texts().value(entry.key(), value));
-    return text.map(t -> Box.words(t, Look.TEXT))
-        .orElseGet(() -> Box.words(say.own("nothing"), Look.NOTHING));
+    return text.map(t -> Box.words(t, Look.VALUE))
+        .orElseGet(() -> Box.words(say.own("nothing"), Look.VALUE));
   }
 
   private static String why(Set<Unusual.Why> why, Say say) {

@@ -1,0 +1,44 @@
+package styloid.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import styloid.session.ModuleFault;
+import styloid.session.Session;
+import styloid.spi.Labels;
+import styloid.spi.Texts;
+
+/**
+ * What a command works with.
+ *
+ * @param out what was asked for
+ * @param err everything said about it
+ */
+record Surroundings(Session session, PrintWriter out, PrintWriter err) {
+  /** Language of all output: the same everywhere, so that output can be compared. */
+  static final Locale LANGUAGE = Locale.ENGLISH;
+
+  static final String SCOPE = "command";
+  static final Labels LABELS = Labels.beside(Surroundings.class);
+
+  /** Words of all tests and of the commands. */
+  Texts texts() {
+    return session.texts(LANGUAGE).with(SCOPE, LABELS);
+  }
+
+  void say(PrintWriter to, String key, Object... args) {
+    to.println(texts().text(styloid.model.Message.of(SCOPE, key, args)));
+  }
+
+  void sayAll(PrintWriter to, List<String> lines) {
+    lines.forEach(to::println);
+  }
+
+  /** Says which modules failed; whether any did. */
+  boolean failed(List<ModuleFault> faults) {
+    for (ModuleFault fault : faults) {
+      say(err, "fault", fault.module(), fault.stage(), fault.reason(), fault.code());
+    }
+    return !faults.isEmpty();
+  }
+}

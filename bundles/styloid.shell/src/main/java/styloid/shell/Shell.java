@@ -1,0 +1,62 @@
+package styloid.shell;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Node;
+import styloid.form.FormView;
+import styloid.model.Message;
+import styloid.session.Session;
+import styloid.spi.Labels;
+import styloid.spi.Texts;
+
+/**
+ * What every screen works with.
+ *
+ * @param screens shows another screen or a card over this one
+ * @param note a word about the clinic as a whole, such as that its patients are invented
+ */
+public record Shell(
+    Session session,
+    Work work,
+    Clock clock,
+    Locale locale,
+    Therapists therapists,
+    Optional<String> note,
+    Screens screens) {
+  public static final String SCOPE = "shell";
+
+  /** Moves between screens. */
+  public interface Screens {
+    void caseload();
+
+    void evaluation();
+
+    /** Shows a card over the screen until {@link #uncover}. */
+    void cover(Node card);
+
+    void uncover();
+
+    /** Says that something could not be done, and why. */
+    void problem(Exception why);
+  }
+
+  /** Words of all scopes as they are now; modules may come and go. */
+  public Texts texts() {
+    return withOwn(session.texts(locale));
+  }
+
+  static Texts withOwn(Texts texts) {
+    return texts.with(FormView.SCOPE, FormView.labels()).with(SCOPE, Labels.beside(Shell.class));
+  }
+
+  public LocalDate today() {
+    return LocalDate.now(clock);
+  }
+
+  /** The window's own words for a key. */
+  public static String say(Texts texts, String key, Object... args) {
+    return texts.text(Message.of(SCOPE, key, args));
+  }
+}

@@ -1,0 +1,118 @@
+package styloid.shell.caseload;
+
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import styloid.model.Evaluation;
+import styloid.model.Patient;
+import styloid.model.TherapistId;
+import styloid.shell.Make;
+import styloid.shell.Shell;
+import styloid.spi.Texts;
+
+/** Asks for therapist and date, then begins an evaluation. */
+final class NewEvaluation extends VBox {
+  private final Shell shell;
+  private final Texts texts;
+  private final Patient patient;
+  private final TextField therapist = new TextField();
+  private final TextField date = new TextField();
+  private final Label problem = Make.text("", "problem");
+
+  NewEvaluation(Shell shell, Texts texts, Patient patient, List<Evaluation> before) {
+    super(12);
+    this.shell = shell;
+    this.texts = texts;
+    this.patient = patient;
+    getStyleClass().add("cover-card");
+    setMaxSize(520, javafx.scene.layout.Region.USE_PREF_SIZE);
+    Set<String> names = new LinkedHashSet<>(shell.therapists().names());
+    before.forEach(e -> names.add(e.therapist().value()));
+    names.stream().findFirst().ifPresent(therapist::setText);
+    date.setText(shell.today().toString());
+    Make.shown(problem, false);
+    HBox actions =
+        new HBox(
+            10,
+            Make.button(say("begin.go"), this::go, "primary"),
+            Make.button(say("cancel"), shell.screens()::uncover));
+    actions.setAlignment(Pos.CENTER_LEFT);
+    getChildren()
+        .addAll(
+            Make.text(say("begin.title", patient.name()), "title"),
+            labelled("begin.therapist", therapist),
+            choices(names),
+            labelled("begin.date", date),
+            problem,
+            actions);
+    therapist.setOnAction(e -> go());
+    date.setOnAction(e -> go());
+    focusedProperty().addListener((o, was, is) -> therapist.requestFocus());
+  }
+
+  private Node labelled(String key, TextField field) {
+    Label label = Make.text(say(key), "field-label");
+    label.setLabelFor(field);
+    field.setAccessibleText(say(key));
+    return new VBox(4, label, field);
+  }
+
+  private Node choices(Set<String> names) {
+    FlowPane pane = new FlowPane(6, 6);
+    names.stream()
+        .limit(6)
+        .forEach(
+            name ->
+                pane.getChildren()
+                    .add(Make.button(name, () -> therapist.setText(name), "quiet-button")));
+    Make.shown(pane, names.size() > 1);
+    return pane;
+  }
+
+  private void go() {
+    Optional<LocalDate> day = PatientInput.date(date.getText());
+    String name = therapist.getText().strip();
+    if (name.isEmpty() || name.length() > 200) {
+      refuse("begin.no-therapist", therapist);
+    } else if (day.isEmpty()) {
+      refuse("problem.date", date);
+    } else if (day.get().isAfter(shell.today())) {
+      refuse("begin.future", date);
+    } else {
+      begin(day.get(), new TherapistId(name));
+    }
+  }
+
+  private void refuse(String key, TextField field) {
+    problem.setText(say(key));
+    Make.shown(problem, true);
+    field.requestFocus();
+    field.selectAll();
+  }
+
+  private void begin(LocalDate day, TherapistId by) {
+    setDisable(true);
+    shell
+        .work()
+        .run(
+            () -> {
+              shell.therapists().used(by.value());
+              return shell.session().begin(patient.id(), day, by);
+            },
+            open -> shell.screens().evaluation(),
+            shell.screens()::problem);
+  }
+
+  private String say(String key, Object... args) {
+    return Shell.say(texts, key, args);
+  }
+}

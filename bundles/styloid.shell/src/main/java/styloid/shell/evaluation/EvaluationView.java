@@ -1,0 +1,367 @@
+package styloid.shell.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import styloid.form.FormPort;
+import styloid.form.FormView;
+import styloid.form.KeysCard;
+import styloid.model.ItemKey;
+import styloid.model.Value;
+import styloid.session.OpenEvaluation;
+import styloid.session.Session;
+import styloid.shell.Banner;
+import styloid.shell.Make;
+import styloid.shell.Shell;
+import styloid.spi.Group;
+import styloid.spi.Texts;
+
+/** The open evaluation on the screen. */
+public final class EvaluationView extends BorderPane {
+  private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
+  private static final int AT_ONCE = 4;
+
+  private final Shell shell;
+  private final Session session;
+  private final Texts texts;
+  private final Banner banner = new Banner();
+  private final Navigation navigation;
+  private final FormView form;
+  private final Rail rail;
+  private final StatusBar status;
+  private final FaultStrip faults;
+  private final Label title = Make.text("", "page-title");
+  private final Label missing = Make.text("", "fault-card");
+  private final Button rest = Make.button("", this::offerRest);
+  private final Button undo;
+  private final Button redo;
+  private final AtomicBoolean told = new AtomicBoolean();
+  private AutoCloseable listening = () -> {};
+  private Stand stand;
+  private Page page;
+
+  public EvaluationView(Shell shell, OpenEvaluation open) {
+    this.shell = shell;
+    this.session = shell.session();
+    this.texts = shell.texts();
+    this.stand = Stand.of(open);
+    this.form = new FormView(new Port(), texts);
+    this.navigation = new Navigation(texts, p -> go(p, true), this::goTo);
+    this.rail = new Rail(texts);
+    this.status = new StatusBar(texts, session::retrySaving);
+    this.faults = new FaultStrip(texts, session::tryAgain);
+    this.undo = Make.button(say("evaluation.undo"), this::undo);
+    this.redo = Make.button(say("evaluation.redo"), this::redo);
+    getStyleClass().add("evaluation");
+    setTop(new VBox(head(), faults));
+    setLeft(navigation);
+    setCenter(middle());
+    setRight(rail);
+    setBottom(status);
+    navigation.setPrefWidth(236);
+    rail.setPrefWidth(292);
+    form.current().addListener((o, was, is) -> rail.show(stand, page, is));
+    addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+  }
+
+  private HBox head() {
+    HBox head =
+        new HBox(
+            8,
+            banner,
+            undo,
+            redo,
+            Make.button(say("evaluation.export"), this::export),
+            Make.button(say("evaluation.close"), shell.screens()::caseload, "primary"));
+    HBox.setHgrow(banner, Priority.ALWAYS);
+    head.setAlignment(Pos.TOP_LEFT);
+    head.getStyleClass().add("evaluation-head");
+    return head;
+  }
+
+  private VBox middle() {
+    HBox head = new HBox(12, title, Make.gap(), rest);
+    head.setAlignment(Pos.CENTER_LEFT);
+    head.getStyleClass().add("page-head");
+    Make.shown(missing, false);
+    VBox.setVgrow(form, Priority.ALWAYS);
+    VBox middle = new VBox(6, head, missing, form);
+    middle.getStyleClass().add("middle");
+    return middle;
+  }
+
+  /** Listens to the session and shows the first page that is not done. */
+  public void begin() {
+    listening = session.listen(change -> tell());
+    if (stand.pages().isEmpty()) {
+      title.setText(say("evaluation.no-tests"));
+      refresh(stand.open());
+    } else {
+      go(stand.pages().get(0), true);
+    }
+  }
+
+  /** Any thread: the screen follows once, however often it was told. */
+  private void tell() {
+    if (told.compareAndSet(false, true)) {
+      Platform.runLater(
+          () -> {
+            told.set(false);
+            session.current().ifPresent(this::refresh);
+          });
+    }
+  }
+
+  /** No longer on the screen. */
+  public void dispose() {
+    try {
+      listening.close();
+    } catch (Exception e) {
+      LOG.log(System.Logger.Level.WARNING, "the session still tells a closed screen", e);
+    }
+  }
+
+  private void refresh(OpenEvaluation open) {
+    boolean sameTests = open.tests().equals(stand.open().tests());
+    stand = stand.next(open);
+    if (page == null && !stand.pages().isEmpty()) {
+      page = stand.pages().get(0);
+    } else if (page != null && !sameTests) {
+      Page before = page;
+      page =
+          stand.pages().stream()
+              .filter(p -> p.isPlaceOf(before))
+              .findFirst()
+              .or(() -> stand.pages().stream().findFirst())
+              .orElse(null);
+    }
+    draw();
+  }
+
+  private void draw() {
+    OpenEvaluation open = stand.open();
+    banner.show(
+        open.context().patient(),
+        open.context().precautions(),
+        open.context().evaluation().date(),
+        texts);
+    status.show(open);
+    faults.show(open.faults());
+    undo.setDisable(!open.canUndo());
+    redo.setDisable(!open.canRedo());
+    if (page == null) {
+      return;
+    }
+    String test = texts.label(page.test().id().value(), "test.title");
+    title.setText(page.region().map(r -> say("page.title", test, texts.word(r))).orElse(test));
+    boolean gone = open.withoutModule().contains(page.test().id());
+    missing.setText(gone ? say("page.no-module") : "");
+    Make.shown(missing, gone);
+    form.show(stand.form(page.test()), page.groups());
+    navigation.show(stand, page);
+    rail.show(stand, page, form.current().get());
+    drawRest();
+  }
+
+  private Optional<RestAs> restAs() {
+    return page.test()
+        .restAs()
+        .filter(code -> !stand.readOnly(page.test()))
+        .map(code -> RestAs.of(stand.form(page.test()), code))
+        .filter(r -> !r.keys().isEmpty());
+  }
+
+  private void drawRest() {
+    Optional<RestAs> there = restAs();
+    Make.shown(rest, there.isPresent());
+    there.ifPresent(r -> rest.setText(say("rest.offer", answer(r), r.keys().size())));
+  }
+
+  private String answer(RestAs rest) {
+    return texts.choice(rest.keys().get(0), rest.answer().code());
+  }
+
+  private void offerRest() {
+    restAs()
+        .ifPresent(
+            r -> {
+              Button yes =
+                  Make.button(
+                      say("rest.yes", answer(r), r.keys().size()),
+                      () -> {
+                        shell.screens().uncover();
+                        recordRest(r, 0);
+                      },
+                      "primary");
+              Button no = Make.button(say("cancel"), shell.screens()::uncover);
+              shell
+                  .screens()
+                  .cover(
+                      Make.card(
+                          560,
+                          Make.text(say("rest.title", answer(r)), "title"),
+                          Make.text(say("rest.words", answer(r), r.keys().size())),
+                          new HBox(10, yes, no)));
+              Platform.runLater(yes::requestFocus);
+            });
+  }
+
+  /** A few at a time, so that the window never waits for all of them. */
+  private void recordRest(RestAs all, int from) {
+    int to = Math.min(all.keys().size(), from + AT_ONCE);
+    for (ItemKey key : all.keys().subList(from, to)) {
+      session.record(key, all.answer(), false);
+    }
+    if (to < all.keys().size()) {
+      Platform.runLater(() -> recordRest(all, to));
+    } else {
+      session.current().ifPresent(this::refresh);
+      form.focusStart();
+    }
+  }
+
+  private void go(Page to, boolean focus) {
+    page = to;
+    draw();
+    if (focus) {
+      Platform.runLater(form::focusStart);
+    }
+  }
+
+  private void goTo(Group group) {
+    form.focusStart(group);
+  }
+
+  private void goTo(ItemKey key) {
+    stand
+        .pageOf(key)
+        .ifPresent(
+            p -> {
+              if (!p.isPlaceOf(page)) {
+                go(p, false);
+              }
+              form.focusOn(key);
+            });
+  }
+
+  private void undo() {
+    Optional<ItemKey> key = session.undo();
+    session.current().ifPresent(this::refresh);
+    key.ifPresent(this::goTo);
+  }
+
+  private void redo() {
+    Optional<ItemKey> key = session.redo();
+    session.current().ifPresent(this::refresh);
+    key.ifPresent(this::goTo);
+  }
+
+  private void export() {
+    List<String> formats = session.formats();
+    if (formats.isEmpty()) {
+      shell.screens().problem(new IllegalStateException(say("export.no-format")));
+    } else {
+      shell.screens().cover(new ExportCard(shell, texts, stand.open(), formats.get(0)));
+    }
+  }
+
+  private void showKeys() {
+    Button close = Make.button(say("keys.close"), shell.screens()::uncover, "primary");
+    VBox card =
+        Make.card(
+            660,
+            Make.text(say("keys.title"), "title"),
+            new KeysCard(texts),
+            Make.text(say("keys.screen"), "quiet"),
+            close);
+    shell.screens().cover(card);
+    Platform.runLater(close::requestFocus);
+  }
+
+  private void pressed(KeyEvent event) {
+    Optional<Runnable> action = Optional.empty();
+    if (event.getCode() == KeyCode.F6) {
+      action = Optional.of(this::switchPane);
+    } else if (event.isShortcutDown()) {
+      action =
+          switch (event.getCode()) {
+            case PAGE_DOWN -> Optional.of(() -> leavePage(true));
+            case PAGE_UP -> Optional.of(() -> leavePage(false));
+            case E -> Optional.of(this::export);
+            case W -> Optional.of(shell.screens()::caseload);
+            default -> Optional.empty();
+          };
+    }
+    action.ifPresent(
+        run -> {
+          event.consume();
+          run.run();
+        });
+  }
+
+  private void switchPane() {
+    boolean inForm = form.lookupAll("*:focused").stream().findAny().isPresent();
+    if (inForm) {
+      navigation.focusHere();
+    } else {
+      form.focusStart();
+    }
+  }
+
+  private void leavePage(boolean forward) {
+    stand.beside(page, forward).ifPresent(to -> go(to, true));
+  }
+
+  private String say(String key, Object... args) {
+    return Shell.say(texts, key, args);
+  }
+
+  /** What the form asks for goes to the session. */
+  private final class Port implements FormPort {
+    @Override
+    public void record(ItemKey key, Value value, boolean confirmed) {
+      refresh(session.record(key, value, confirmed));
+    }
+
+    @Override
+    public void draft(ItemKey key, String text) {
+      session.draft(key, text);
+    }
+
+    @Override
+    public void undo() {
+      EvaluationView.this.undo();
+    }
+
+    @Override
+    public void redo() {
+      EvaluationView.this.redo();
+    }
+
+    @Override
+    public void leavePage(boolean forward) {
+      EvaluationView.this.leavePage(forward);
+    }
+
+    @Override
+    public void showWhy() {
+      rail.toggleWhy();
+      rail.show(stand, page, form.current().get());
+    }
+
+    @Override
+    public void showKeys() {
+      EvaluationView.this.showKeys();
+    }
+  }
+}

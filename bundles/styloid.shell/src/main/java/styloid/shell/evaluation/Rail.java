@@ -1,0 +1,175 @@
+package styloid.shell.evaluation;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import styloid.model.Caution;
+import styloid.model.Finding;
+import styloid.model.ItemKey;
+import styloid.model.PatientContext;
+import styloid.model.Results;
+import styloid.model.Value;
+import styloid.shell.Banner;
+import styloid.shell.Make;
+import styloid.shell.Shell;
+import styloid.spi.Group;
+import styloid.spi.Guide;
+import styloid.spi.Position;
+import styloid.spi.TestDefinition;
+import styloid.spi.Texts;
+
+/**
+ * What stands beside the entry: cautions of the step first, then how it is done, results as they
+ * come, the value of the last visit, findings. Never takes the focus.
+ */
+final class Rail extends ScrollPane {
+  private final Texts texts;
+  private final VBox parts = new VBox(14);
+  private final ResultList results;
+  private Seen seen = new Seen(null, null, null, false);
+  private boolean why;
+
+  /** What the rail was drawn from. */
+  private record Seen(ItemKey key, Results results, List<Finding> findings, boolean why) {}
+
+  Rail(Texts texts) {
+    this.texts = texts;
+    this.results = new ResultList(texts);
+    getStyleClass().add("rail");
+    setFitToWidth(true);
+    setFocusTraversable(false);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    parts.getStyleClass().add("rail-parts");
+    setContent(parts);
+  }
+
+  /** Shows or hides how results came about. */
+  void toggleWhy() {
+    why = !why;
+  }
+
+  void show(Stand stand, Page page, ItemKey key) {
+    Seen now = new Seen(key, stand.open().context().results(), stand.open().findings(), why);
+    boolean same =
+        Objects.equals(now.key(), seen.key())
+            && now.results() == seen.results()
+            && now.findings().equals(seen.findings())
+            && now.why() == seen.why();
+    if (same) {
+      return;
+    }
+    boolean moved = !Objects.equals(now.key(), seen.key());
+    seen = now;
+    parts.getChildren().clear();
+    Optional<Group> group =
+        Optional.ofNullable(key)
+            .flatMap(k -> page.test().groupOf(k.item()))
+            .or(() -> page.groups().stream().findFirst());
+    group.ifPresent(g -> step(stand, page, key, g));
+    findings(stand.open().findings());
+    if (moved) {
+      setVvalue(0);
+    }
+  }
+
+  private void step(Stand stand, Page page, ItemKey key, Group group) {
+    TestDefinition test = page.test();
+    cautions(test, group);
+    guide(test, group.guide());
+    VBox list = results.of(test, group, key, stand.open().context().results(), why);
+    if (!list.getChildren().isEmpty()) {
+      section("rail.results", list);
+    }
+    if (key != null) {
+      last(stand.open().context(), key);
+    }
+  }
+
+  private void cautions(TestDefinition test, Group group) {
+    VBox box = new VBox(6);
+    group.cautions().forEach(id -> caution(test, id, box));
+    test.testCautions().forEach(id -> caution(test, id, box));
+    if (!box.getChildren().isEmpty()) {
+      box.getStyleClass().add("cautions");
+      box.getChildren().add(0, Make.text(say("rail.cautions"), "caution-head"));
+      parts.getChildren().add(box);
+    }
+  }
+
+  private void caution(TestDefinition test, String id, VBox into) {
+    String words = texts.label(test.id().value(), "caution." + id);
+    into.getChildren().add(new HBox(8, Banner.warning(), Make.text(words, "caution-text")));
+    Optional<Caution> caution = test.caution(id);
+    caution.ifPresent(
+        c -> into.getChildren().add(Make.text(texts.word(c.source().status()), "fine-print")));
+  }
+
+  private void guide(TestDefinition test, Guide guide) {
+    VBox box = new VBox(6);
+    guide.position().ifPresent(p -> topic(box, texts.word(Guide.Topic.POSITION), position(p)));
+    guide
+        .gravityReduced()
+        .ifPresent(p -> topic(box, texts.word(Guide.Topic.GRAVITY_REDUCED), position(p)));
+    for (Guide.Line line : guide.lines()) {
+      topic(box, texts.word(line.topic()), texts.label(test.id().value(), line.labelKey()));
+    }
+    if (!box.getChildren().isEmpty()) {
+      section("rail.guide", box);
+    }
+  }
+
+  private String position(Position position) {
+    String words = texts.word(position.body()) + ", " + texts.word(position.support());
+    return position.rotation() == Position.Rotation.ANY
+        ? words
+        : words + ", " + texts.word(position.rotation());
+  }
+
+  private static void topic(VBox box, String name, String words) {
+    VBox topic = new VBox(1, Make.text(name, "topic"), Make.text(words, "topic-text"));
+    box.getChildren().add(topic);
+  }
+
+  private void last(PatientContext context, ItemKey key) {
+    for (PatientContext.Past past : context.past()) {
+      Optional<Value> value = past.snapshot().value(key);
+      if (value.isPresent()) {
+        String words =
+            say(
+                "rail.last-value",
+                texts.place(key.side(), key.digit()),
+                texts.value(key, value.get()),
+                texts.date(past.evaluation().date()));
+        section("rail.last", new VBox(Make.text(words.strip(), "topic-text")));
+        return;
+      }
+    }
+    if (!context.past().isEmpty()) {
+      section("rail.last", new VBox(Make.text(say("rail.last-none"), "quiet")));
+    }
+  }
+
+  private void findings(List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    VBox box = new VBox(6);
+    for (Finding finding : findings) {
+      String side = texts.place(finding.side(), styloid.model.Digit.NONE);
+      String words = texts.text(finding.text());
+      box.getChildren().add(Make.text(side.isEmpty() ? words : side + ": " + words, "finding"));
+    }
+    section("rail.findings", box);
+  }
+
+  private void section(String headKey, VBox body) {
+    parts.getChildren().add(new VBox(6, Make.text(say(headKey), "rail-head"), body));
+  }
+
+  private String say(String key, Object... args) {
+    return Shell.say(texts, key, args);
+  }
+}

@@ -1,0 +1,52 @@
+package styloid.shell.evaluation;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import styloid.session.OpenEvaluation;
+import styloid.shell.Make;
+import styloid.shell.Shell;
+import styloid.spi.Texts;
+
+/** What is on disk and what is not, in words; by whom and when. */
+final class StatusBar extends HBox {
+  private final Texts texts;
+  private final Label saved = Make.word("", "saved-state");
+  private final Label fault = Make.text("", "problem");
+  private final Button retry;
+  private final Label calculating = Make.word("", "quiet");
+  private final Label visit = Make.word("", "quiet");
+
+  StatusBar(Texts texts, Runnable retrySaving) {
+    super(14);
+    this.texts = texts;
+    retry = Make.button(Shell.say(texts, "status.retry"), retrySaving);
+    getStyleClass().add("status-bar");
+    setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(saved, fault, retry, calculating, Make.gap(), visit);
+  }
+
+  void show(OpenEvaluation open) {
+    int waiting = open.unsaved().size();
+    boolean failing = open.savingFault().isPresent();
+    saved.setText(
+        failing
+            ? Shell.say(texts, "status.not-saved", waiting)
+            : waiting > 0
+                ? Shell.say(texts, "status.saving", waiting)
+                : Shell.say(texts, "status.saved"));
+    fault.setText(open.savingFault().orElse(""));
+    Make.shown(fault, failing);
+    Make.shown(retry, failing);
+    calculating.setText(open.calculating() ? Shell.say(texts, "status.calculating") : "");
+    var evaluation = open.context().evaluation();
+    visit.setText(
+        Shell.say(
+            texts,
+            "status.visit",
+            texts.date(evaluation.date()),
+            evaluation.therapist().value(),
+            texts.word(evaluation.state())));
+  }
+}

@@ -1,0 +1,2 @@
+/** The open evaluation: navigation, form, what stands beside it, export. */
+package styloid.shell.evaluation;
