@@ -104,13 +104,26 @@ final class Desk {
     }
   }
 
-  synchronized void saved(List<Entry> entries) {
-    entries.forEach(entry -> unsaved.remove(entry.id()));
-    savingFault = Optional.empty();
+  /** What the saver tells ends up here; {@code told} runs after each. */
+  Saver.Watcher watcher(Runnable told) {
+    return new Saver.Watcher() {
+      @Override
+      public void saved(List<Entry> entries) {
+        saving(entries, Optional.empty());
+        told.run();
+      }
+
+      @Override
+      public void failed(String reason) {
+        saving(List.of(), Optional.of(reason));
+        told.run();
+      }
+    };
   }
 
-  synchronized void savingFailed(String reason) {
-    savingFault = Optional.of(reason);
+  private synchronized void saving(List<Entry> saved, Optional<String> fault) {
+    saved.forEach(entry -> unsaved.remove(entry.id()));
+    savingFault = fault;
   }
 
   synchronized void patient(Patient patient, List<Precaution> precautions) {

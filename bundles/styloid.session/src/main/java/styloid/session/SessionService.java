@@ -218,20 +218,7 @@ public final class SessionService implements Session {
   private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into) {
     close();
     Desk desk = Records.desk(context, record);
-    Saver.Watcher watcher =
-        new Saver.Watcher() {
-          @Override
-          public void saved(List<Entry> entries) {
-            desk.saved(entries);
-            listeners.tell(Change.EVALUATION);
-          }
-
-          @Override
-          public void failed(String reason) {
-            desk.savingFailed(reason);
-            listeners.tell(Change.EVALUATION);
-          }
-        };
+    Saver.Watcher watcher = desk.watcher(() -> listeners.tell(Change.EVALUATION));
     Saver saver = new Saver(record.evaluation().id(), into, workers.storing(), watcher);
     sitting = new Sitting(desk, saver);
     recalculate();
