@@ -18,11 +18,17 @@ import styloid.model.norm.NormTable;
 final class Populations {
   private final NormTable table;
   private final Mode mode;
+  private final Source whole;
   private final Map<String, List<NormRow>> byMotion = new HashMap<>();
 
   private Populations(String file, Mode mode) {
     this.table = NormTable.beside(Populations.class, file, Unit.Dimension.ANGLE);
     this.mode = mode;
+    this.whole =
+        table.rows().stream()
+            .max(Comparator.comparing(NormRow::status))
+            .map(table::source)
+            .orElseThrow();
     Planes.motions()
         .map(Motion::id)
         .forEach(
@@ -82,9 +88,6 @@ final class Populations {
 
   /** The table as a whole, with its weakest status. */
   Source source() {
-    return table.rows().stream()
-        .max(Comparator.comparing(NormRow::status))
-        .map(table::source)
-        .orElseThrow();
+    return whole;
   }
 }

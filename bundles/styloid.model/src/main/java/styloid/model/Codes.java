@@ -1,9 +1,12 @@
 package styloid.model;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** One spelling for every enum constant that leaves the program: lower case, words by hyphens. */
 public final class Codes {
+  private static final Pattern SLUG = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+
   private Codes() {}
 
   /** {@code NO_ACTIVE_MOTION} becomes {@code no-active-motion}. */
@@ -36,7 +39,7 @@ public final class Codes {
    * @throws IllegalArgumentException when {@code text} is not of that form
    */
   static String slug(String what, String text) {
-    if (text == null || !text.matches("[a-z][a-z0-9]*(-[a-z0-9]+)*") || text.length() > 80) {
+    if (text == null || !SLUG.matcher(text).matches() || text.length() > 80) {
       throw new IllegalArgumentException(
           what + " \"" + text + "\" must be lower-case letters, digits and single hyphens");
     }

@@ -9,8 +9,10 @@ public enum Digit {
   LITTLE,
   NONE;
 
+  private final String code = Codes.of(this);
+
   /** Stable word of files and keys, such as {@code index}. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }

@@ -7,6 +7,8 @@ public enum Side {
   /** Of the person as a whole, such as the instrument used. */
   UNSIDED;
 
+  private final String code = Codes.of(this);
+
   /** The other limb; {@link #UNSIDED} is its own opposite. */
   public Side opposite() {
     return this == RIGHT ? LEFT : this == LEFT ? RIGHT : UNSIDED;
@@ -14,6 +16,6 @@ public enum Side {
 
   /** Stable word of files and keys: {@code right}, {@code left}, {@code unsided}. */
   public String code() {
-    return Codes.of(this);
+    return code;
   }
 }
