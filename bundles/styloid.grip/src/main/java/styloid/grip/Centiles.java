@@ -66,24 +66,23 @@ final class Centiles {
     ArrayList<Source> sources = new ArrayList<>(NormChoice.sources(table, Optional.of(row)));
     ArrayList<Message> steps = new ArrayList<>();
     steps.add(Say.step("step.norm.table", table.citation(), table.population()));
-    Map<Integer, BigDecimal> centiles = row.centiles();
     Optional<NormRow> next = table.next(row).filter(n -> age > row.age().min());
     if (next.isPresent()) {
-      centiles = between(row, next.get(), age);
       sources.add(Source.commonPractice());
       steps.add(Say.step("step.centiles.between", age, row.age().min(), next.get().age().min()));
     }
+    Map<Integer, BigDecimal> centiles = next.map(n -> between(row, n, age)).orElse(row.centiles());
     BigDecimal best = trials.largest(table.unit());
     steps.add(Say.step("step.best", Say.round(best.doubleValue(), 2, table.unit())));
-    steps.add(Say.step("step.centiles.at", age, list(centiles, table)));
-    return Say.choice(key, band(best, centiles), Say.why(RULE, sources, steps, Optional.empty()));
-  }
-
-  private static String list(Map<Integer, BigDecimal> centiles, NormTable table) {
-    ArrayList<String> parts = new ArrayList<>();
     centiles.forEach(
-        (centile, value) -> parts.add("P" + centile + " = " + Say.round(value.doubleValue(), 1)));
-    return String.join(", ", parts) + " " + table.unit().sign();
+        (centile, value) ->
+            steps.add(
+                Say.step(
+                    "step.centiles.at",
+                    age,
+                    centile,
+                    Say.round(value.doubleValue(), 1, table.unit()))));
+    return Say.choice(key, band(best, centiles), Say.why(RULE, sources, steps, Optional.empty()));
   }
 
   private static Map<Integer, BigDecimal> between(NormRow from, NormRow to, int age) {

@@ -51,8 +51,8 @@ final class Sources {
 
   static final Source FNIH =
       Source.verified(
-          "Foundation for the National Institutes of Health sarcopenia project, cut-offs for weak"
-              + " grip, as quoted in a secondary text");
+          "FNIH sarcopenia project (Studenski SA et al. 2014. J Gerontol A 69(5):547-558; cut-offs"
+              + " read in a secondary text)");
 
   static final Source OLDER_PEOPLE =
       Source.memory("ages the cut-offs are made for, recalled, not read");
