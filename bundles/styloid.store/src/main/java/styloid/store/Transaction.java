@@ -1,0 +1,46 @@
+package styloid.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+
+/** All of some work or nothing of it. */
+final class Transaction {
+  private Transaction() {}
+
+  /** Work that may also fail for reasons of ours. */
+  interface Work<T> {
+    T run() throws SQLException, StoreException;
+  }
+
+  /**
+   * Runs the work. Begins by taking the right to write, so that it cannot be refused half-way. The
+   * statements are plain SQL: the driver's own switching would begin another transaction at once.
+   */
+  static <T> T run(Connection connection, Work<T> work) throws SQLException, StoreException {
+    execute(connection, "BEGIN IMMEDIATE");
+    try {
+      T result = work.run();
+      execute(connection, "COMMIT");
+      return result;
+    } catch (SQLException | StoreException | RuntimeException | Error e) {
+      rollback(connection, e);
+      throw e;
+    }
+  }
+
+  private static void rollback(Connection connection, Throwable reason) {
+    try {
+      execute(connection, "ROLLBACK");
+    } catch (SQLException e) {
+      // The engine has rolled back by itself, as it does when the disk is full.
+      reason.addSuppressed(e);
+    }
+  }
+
+  private static void execute(Connection connection, String sql) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+}
