@@ -1,0 +1,69 @@
+package styloid.grading;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads a table beside this class: a line of column names, then rows; cells may be quoted. */
+final class Csv {
+  private Csv() {}
+
+  /**
+   * The rows by column name, in order.
+   *
+   * @throws IllegalArgumentException when the file is missing or a row does not fit its columns: a
+   *     fault of the build
+   */
+  static List<Map<String, String>> rows(String file) {
+    try (InputStream in = Csv.class.getResourceAsStream(file)) {
+      if (in == null) {
+        throw new IllegalArgumentException(file + " is missing");
+      }
+      BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+      List<String> columns = cells(lines.readLine());
+      ArrayList<Map<String, String>> rows = new ArrayList<>();
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        rows.add(row(file, columns, cells(line)));
+      }
+      return rows;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Map<String, String> row(String file, List<String> columns, List<String> cells) {
+    if (cells.size() != columns.size()) {
+      throw new IllegalArgumentException(file + ": does not fit the columns: " + cells);
+    }
+    HashMap<String, String> row = new HashMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      row.put(columns.get(i), cells.get(i));
+    }
+    return row;
+  }
+
+  private static List<String> cells(String line) {
+    ArrayList<String> cells = new ArrayList<>();
+    StringBuilder cell = new StringBuilder();
+    boolean quoted = false;
+    for (char c : line.toCharArray()) {
+      if (c == '"') {
+        quoted = !quoted;
+      } else if (c == ',' && !quoted) {
+        cells.add(cell.toString());
+        cell.setLength(0);
+      } else {
+        cell.append(c);
+      }
+    }
+    cells.add(cell.toString());
+    return cells;
+  }
+}

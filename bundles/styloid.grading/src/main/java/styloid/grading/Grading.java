@@ -1,0 +1,75 @@
+package styloid.grading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.osgi.service.component.annotations.Component;
+import styloid.model.Digit;
+import styloid.model.Outcome;
+import styloid.model.PatientContext;
+import styloid.model.Result;
+import styloid.model.Side;
+import styloid.spi.Group;
+import styloid.spi.Sheet;
+import styloid.spi.Sheets;
+import styloid.spi.TestDefinition;
+import styloid.spi.TestModule;
+
+/** Grades the strength of each motion by position and hand resistance. */
+@Component(service = TestModule.class)
+public final class Grading implements TestModule {
+  private final List<Motion> catalogue = Motion.catalogue(Muscle.table());
+  private final List<Supply> supplies = Supply.all(catalogue);
+  private final TestDefinition definition = GradingDefinition.build(catalogue);
+
+  @Override
+  public TestDefinition definition() {
+    return definition;
+  }
+
+  @Override
+  public List<Result> results(PatientContext context) {
+    ArrayList<Result> results = new ArrayList<>();
+    List<Place> places = places(context);
+    for (Place place : places) {
+      results.add(GradeResult.of(place));
+      results.add(DoubtResult.of(place));
+    }
+    for (Supply supply : supplies) {
+      for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+        results.addAll(RollUp.of(supply, side, places));
+      }
+    }
+    return results;
+  }
+
+  private List<Place> places(PatientContext context) {
+    ArrayList<Place> places = new ArrayList<>();
+    for (int i = 0; i < catalogue.size(); i++) {
+      Motion motion = catalogue.get(i);
+      Group group = definition.groups().get(i);
+      for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
+        for (Digit digit : new TreeSet<>(motion.digits())) {
+          places.add(new Place(context, motion, group, side, digit));
+        }
+      }
+    }
+    return places;
+  }
+
+  /** Leaves out what is merely not begun, or every visit would print the whole catalogue. */
+  @Override
+  public List<Sheet> sheets(PatientContext context, List<Result> results) {
+    List<Result> begun = results.stream().filter(r -> begun(r, context)).toList();
+    return Sheets.fromItems(definition, context, begun);
+  }
+
+  private static boolean begun(Result result, PatientContext context) {
+    return !(result.outcome() instanceof Outcome.Incomplete incomplete)
+        || incomplete.missing().stream()
+            .anyMatch(
+                key ->
+                    !key.item().value().endsWith("-range")
+                        || context.snapshot().entry(key).isPresent());
+  }
+}

@@ -1,0 +1,169 @@
+package styloid.grading;
+
+import static styloid.model.Condition.all;
+import static styloid.model.Condition.any;
+import static styloid.model.Condition.is;
+import static styloid.model.Condition.not;
+import static styloid.model.Condition.recorded;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import styloid.grading.Observed.Felt;
+import styloid.grading.Observed.Hold;
+import styloid.grading.Observed.Observation;
+import styloid.grading.Observed.Range;
+import styloid.grading.Observed.Reduced;
+import styloid.model.Caution;
+import styloid.model.Codes;
+import styloid.model.Condition;
+import styloid.model.Demand;
+import styloid.model.Digit;
+import styloid.model.Item;
+import styloid.model.ItemKind;
+import styloid.model.ResultId;
+import styloid.model.Source;
+import styloid.model.TestId;
+import styloid.model.Unit;
+import styloid.spi.Group;
+import styloid.spi.Guide;
+import styloid.spi.Guide.Line;
+import styloid.spi.Guide.Topic;
+import styloid.spi.Labels;
+import styloid.spi.ResultDefinition;
+import styloid.spi.TestDefinition;
+
+/** Manual grading as data, made from the catalogue. */
+final class GradingDefinition {
+  static final TestId ID = new TestId("grading");
+  static final TestId GONIOMETRY = new TestId("goniometry");
+  static final List<String> TEST_CAUTIONS =
+      List.of("tendon-repair", "gravity-first", "mid-range", "stop-at-pain", "reduced-together");
+
+  private static final ItemKind.Choices GRADES =
+      new ItemKind.Choices(Grade.rankedGrades().stream().map(Grade::code).toList());
+
+  private GradingDefinition() {}
+
+  static TestDefinition build(List<Motion> catalogue) {
+    LinkedHashSet<String> cautions = new LinkedHashSet<>(TEST_CAUTIONS);
+    catalogue.forEach(motion -> cautions.addAll(motion.cautions()));
+    return new TestDefinition(
+        ID,
+        "1.0",
+        20,
+        catalogue.stream().map(GradingDefinition::group).toList(),
+        cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
+        TEST_CAUTIONS,
+        results(catalogue),
+        Set.of(GONIOMETRY),
+        Words.complete(Labels.beside(GradingDefinition.class), catalogue));
+  }
+
+  private static Group group(Motion motion) {
+    boolean perDigit = !motion.digits().equals(Item.NO_DIGIT);
+    return new Group(
+        motion.id(),
+        motion.region(),
+        motion.loads(),
+        items(motion).stream().map(item -> item.withDigits(motion.digits())).toList(),
+        Group.Walk.SIDE_BY_SIDE,
+        perDigit ? Group.Layout.DIGIT_GRID : Group.Layout.LEFT_RIGHT_TABLE,
+        motion.cautions(),
+        guide(motion));
+  }
+
+  /** Each step is asked only while the grade is not decided; an own grade typed ends the asking. */
+  private static List<Item> items(Motion motion) {
+    String range = motion.id() + "-range";
+    String reduced = motion.id() + "-reduced";
+    String typed = motion.id() + "-typed";
+    ItemKind grades = new ItemKind.Choices(Grade.rankedGrades().stream().map(Grade::code).toList());
+    Condition untyped =
+        not(is(typed, Grade.rankedGrades().stream().map(Grade::code).toArray(String[]::new)));
+    boolean gravity = motion.criteria() == Criteria.GRAVITY;
+    ArrayList<Item> items = new ArrayList<>();
+    items.add(
+        Item.bothSides(range, choices(Range.values()), Demand.ACTIVE_MOTION).askedWhen(untyped));
+    items.add(
+        item(motion, Observation.HOLD, Hold.values(), Demand.RESISTANCE)
+            .askedWhen(all(untyped, is(range, "full"))));
+    if (gravity) {
+      items.add(
+          item(motion, Observation.REDUCED, Reduced.values(), Demand.ACTIVE_MOTION)
+              .askedWhen(all(untyped, is(range, "more-than-half", "less-than-half", "none"))));
+    }
+    items.add(
+        item(motion, Observation.CONTRACTION, Felt.values(), Demand.ACTIVE_MOTION)
+            .askedWhen(all(untyped, is(gravity ? reduced : range, "none"))));
+    items.addAll(remarks(motion, recorded(range)));
+    items.add(Item.bothSides(typed, GRADES, Demand.NONE).asOptional());
+    return items;
+  }
+
+  private static List<Item> remarks(Motion motion, Condition tested) {
+    String pain = motion.id() + "-pain";
+    String substitution = motion.id() + "-substitution";
+    ItemKind yesNo = ItemKind.Choices.of("no", "yes");
+    return List.of(
+        Item.bothSides(pain, yesNo, Demand.NONE).askedWhen(tested).asOptional(),
+        Item.bothSides(substitution, yesNo, Demand.NONE).askedWhen(tested).asOptional(),
+        Item.bothSides(motion.id() + "-note", new ItemKind.Words(500), Demand.NONE)
+            .askedWhen(any(is(pain, "yes"), is(substitution, "yes")))
+            .asOptional());
+  }
+
+  private static Item item(Motion motion, Observation what, Enum<?>[] answers, Demand demand) {
+    return Item.bothSides(motion.id() + "-" + what.code(), choices(answers), demand);
+  }
+
+  private static ItemKind choices(Enum<?>[] answers) {
+    return new ItemKind.Choices(Stream.of(answers).map(Codes::of).toList());
+  }
+
+  private static Guide guide(Motion motion) {
+    ArrayList<Line> lines = new ArrayList<>();
+    for (Topic topic :
+        List.of(
+            Topic.MUSCLES,
+            Topic.POSITION,
+            Topic.SUPPORT,
+            Topic.RESIST,
+            Topic.JOINT_ANGLE,
+            Topic.PALPATE,
+            Topic.SUBSTITUTION,
+            Topic.GRAVITY_REDUCED)) {
+      lines.add(new Line(topic, "guide." + motion.id() + "." + topic.code()));
+    }
+    lines.add(new Line(Topic.CRITERIA, "guide.criteria." + Codes.of(motion.criteria())));
+    return new Guide(
+        Optional.of(motion.position()),
+        Optional.of(motion.gravityReduced()),
+        lines,
+        motion.pose(),
+        motion.marks());
+  }
+
+  private static List<ResultDefinition> results(List<Motion> catalogue) {
+    ArrayList<ResultDefinition> results = new ArrayList<>();
+    for (Motion motion : catalogue) {
+      for (ResultId id : motion.names().results().values()) {
+        results.add(
+            new ResultDefinition(
+                id, Optional.empty(), 0, Item.BOTH, motion.digits(), Optional.of(motion.id())));
+      }
+    }
+    for (Supply supply : Supply.all(catalogue)) {
+      supply.results().forEach((kind, id) -> results.add(rollUp(kind, id)));
+    }
+    return results;
+  }
+
+  private static ResultDefinition rollUp(String kind, ResultId id) {
+    Optional<Unit> unit = kind.equals("count") ? Optional.of(Unit.COUNT) : Optional.empty();
+    return new ResultDefinition(id, unit, 0, Item.BOTH, Set.of(Digit.NONE), Optional.empty());
+  }
+}

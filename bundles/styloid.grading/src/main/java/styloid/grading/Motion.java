@@ -1,0 +1,126 @@
+package styloid.grading;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import styloid.model.Codes;
+import styloid.model.Digit;
+import styloid.model.Region;
+import styloid.spi.Mark;
+import styloid.spi.Pose;
+import styloid.spi.Position;
+
+/**
+ * One motion of the catalogue, as in motions.csv. Its words (position, support, resistance and so
+ * on) stand in the labels under {@code guide.<id>.<topic>}.
+ *
+ * @param loads regions a precaution on which withholds it
+ * @param gravityReduced where gravity hardly matters, the position in which a contraction is felt
+ *     for
+ * @param movers prime movers in order of importance
+ */
+record Motion(
+    String id,
+    Region region,
+    Set<Region> loads,
+    Set<Digit> digits,
+    Criteria criteria,
+    Position position,
+    Position gravityReduced,
+    Pose pose,
+    List<Mark> marks,
+    List<String> cautions,
+    Names names,
+    List<Mover> movers) {
+
+  /** A prime mover of these digits; {@link Digit#NONE} where the motion is not of a digit. */
+  record Mover(Muscle muscle, Set<Digit> digits) {}
+
+  /** Prime movers at one of the motion's digits. */
+  List<Muscle> muscles(Digit digit) {
+    return movers.stream().filter(m -> m.digits().contains(digit)).map(Mover::muscle).toList();
+  }
+
+  /** The catalogue, in the order of the file. */
+  static List<Motion> catalogue(Map<String, Muscle> muscles) {
+    return Csv.rows("motions.csv").stream().map(row -> read(row, muscles)).toList();
+  }
+
+  private static Motion read(Map<String, String> row, Map<String, Muscle> muscles) {
+    Set<Digit> digits = codes(Digit.class, row.get("digits"), " ");
+    return new Motion(
+        row.get("id"),
+        Codes.parse(Region.class, row.get("region")),
+        codes(Region.class, row.get("loads"), " "),
+        digits,
+        Codes.parse(Criteria.class, row.get("criteria")),
+        position(row.get("position")),
+        position(row.get("gravity_reduced")),
+        pose(row.get("pose")),
+        words(row.get("marks")).stream().map(Motion::mark).toList(),
+        words(row.get("cautions")),
+        Names.of(row.get("id"), Optional.of(row.get("goniometry")).filter(s -> !s.isEmpty())),
+        List.of(row.get("muscles").split(";")).stream()
+            .map(m -> mover(m, digits, muscles))
+            .toList());
+  }
+
+  private static List<String> words(String cell) {
+    return cell.isEmpty() ? List.of() : List.of(cell.split(" "));
+  }
+
+  private static <E extends Enum<E>> Set<E> codes(Class<E> type, String cell, String between) {
+    TreeSet<E> found = new TreeSet<>();
+    for (String code : cell.split(between)) {
+      found.add(Codes.parse(type, code));
+    }
+    return found;
+  }
+
+  private static Position position(String cell) {
+    String[] parts = cell.split("/");
+    return new Position(
+        Codes.parse(Position.Body.class, parts[0]),
+        Codes.parse(Position.Support.class, parts[1]),
+        Codes.parse(Position.Rotation.class, parts[2]));
+  }
+
+  private static Pose pose(String cell) {
+    EnumMap<Pose.Joint, Integer> degrees = new EnumMap<>(Pose.Joint.class);
+    for (String word : words(cell)) {
+      String[] parts = word.split("=");
+      degrees.put(Codes.parse(Pose.Joint.class, parts[0]), Integer.valueOf(parts[1]));
+    }
+    return new Pose(degrees);
+  }
+
+  private static Mark mark(String word) {
+    String[] parts = word.split(":");
+    return new Mark(
+        Codes.parse(Mark.Kind.class, parts[0]),
+        Codes.parse(Mark.Segment.class, parts[1]),
+        Double.parseDouble(parts[2]),
+        Codes.parse(Mark.Aspect.class, parts[3]));
+  }
+
+  private static Mover mover(String cell, Set<Digit> digits, Map<String, Muscle> muscles) {
+    int at = cell.indexOf('@');
+    String name = at < 0 ? cell : cell.substring(0, at);
+    Muscle muscle = muscles.get(name);
+    if (muscle == null) {
+      throw new IllegalArgumentException("muscles.csv has no " + name);
+    }
+    return new Mover(muscle, at < 0 ? digits : codes(Digit.class, cell.substring(at + 1), "\\+"));
+  }
+
+  /** Names of the muscles at any digit, each once. */
+  List<Muscle> allMuscles() {
+    ArrayList<Muscle> all = new ArrayList<>();
+    movers.forEach(m -> all.add(m.muscle()));
+    return all;
+  }
+}

@@ -1,0 +1,179 @@
+package styloid.grading;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Optional;
+import styloid.grading.Observed.Felt;
+import styloid.grading.Observed.Hold;
+import styloid.grading.Observed.Observation;
+import styloid.grading.Observed.Range;
+import styloid.grading.Observed.Reduced;
+import styloid.model.Absence;
+import styloid.model.Codes;
+import styloid.model.Digit;
+import styloid.model.Item;
+import styloid.model.ItemId;
+import styloid.model.ItemKey;
+import styloid.model.PatientContext;
+import styloid.model.Precaution;
+import styloid.model.ResultKey;
+import styloid.model.Side;
+import styloid.model.TestId;
+import styloid.model.Unit;
+import styloid.spi.Group;
+import styloid.spi.Withheld;
+
+/** One motion of one side and digit in one evaluation: what stands in the record about it. */
+final class Place {
+  private final PatientContext context;
+  private final Motion motion;
+  private final Side side;
+  private final Digit digit;
+  private final EnumMap<Observation, ItemKey> keys = new EnumMap<>(Observation.class);
+  private final List<Precaution> resistanceLimits;
+  private final Observed observed;
+  private final Optional<Grade> typed;
+  private final Decision decision;
+
+  /** A motion as recorded; {@code group} is the motion's in the definition. */
+  Place(PatientContext context, Motion motion, Group group, Side side, Digit digit) {
+    this.context = context;
+    this.motion = motion;
+    this.side = side;
+    this.digit = digit;
+    for (Observation what : Observation.values()) {
+      keys.put(what, itemKey(what.code()));
+    }
+    resistanceLimits = limits(group);
+    observed =
+        new Observed(
+            answer(Observation.RANGE, Range.values()),
+            answer(Observation.HOLD, Hold.values()),
+            observations().contains(Observation.REDUCED)
+                ? answer(Observation.REDUCED, Reduced.values())
+                : Optional.empty(),
+            answer(Observation.CONTRACTION, Felt.values()),
+            resistanceWithheld());
+    typed = context.snapshot().choice(itemKey("typed")).flatMap(Grade::of);
+    decision = GradeRule.decide(observed, scheme(), motion.criteria());
+  }
+
+  private List<Precaution> limits(Group group) {
+    if (context.precautions().isEmpty()) {
+      return List.of();
+    }
+    ItemKey hold = key(Observation.HOLD);
+    Item item =
+        group.items().stream().filter(i -> i.id().equals(hold.item())).findFirst().orElseThrow();
+    return Withheld.by(group, item, hold, context.precautions(), context.evaluation().date());
+  }
+
+  private <E extends Enum<E>> Optional<E> answer(Observation what, E[] answers) {
+    Optional<String> code = context.snapshot().choice(key(what));
+    if (code.isPresent()) {
+      for (E answer : answers) {
+        if (Codes.of(answer).equals(code.get())) {
+          return Optional.of(answer);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean resistanceWithheld() {
+    Optional<Absence> absence = absence(Observation.HOLD);
+    return absence.isPresent()
+        ? absence.get().reason() == Absence.Reason.PRECAUTION
+        : !resistanceLimits.isEmpty();
+  }
+
+  PatientContext context() {
+    return context;
+  }
+
+  Motion motion() {
+    return motion;
+  }
+
+  Side side() {
+    return side;
+  }
+
+  Digit digit() {
+    return digit;
+  }
+
+  ItemKey key(Observation what) {
+    return keys.get(what);
+  }
+
+  private ItemKey itemKey(String what) {
+    return itemKey(GradingDefinition.ID, motion.names().items().get(what));
+  }
+
+  private ItemKey itemKey(TestId test, ItemId item) {
+    return new ItemKey(test, item, side, digit, 1);
+  }
+
+  ResultKey result(String what) {
+    return new ResultKey(GradingDefinition.ID, motion.names().results().get(what), side, digit);
+  }
+
+  /** What can be observed of this motion, in the order it is asked. */
+  List<Observation> observations() {
+    ArrayList<Observation> all = new ArrayList<>(List.of(Observation.values()));
+    if (motion.criteria() == Criteria.RANGE_ONLY) {
+      all.remove(Observation.REDUCED);
+    }
+    return all;
+  }
+
+  Observed observed() {
+    return observed;
+  }
+
+  Optional<Absence> absence(Observation what) {
+    return context.snapshot().absence(key(what));
+  }
+
+  /** Precautions that withhold resistance on the day of the evaluation. */
+  List<Precaution> resistanceLimits() {
+    return resistanceLimits;
+  }
+
+  boolean substituted() {
+    return context.snapshot().choice(itemKey("substitution")).filter("yes"::equals).isPresent();
+  }
+
+  Scheme scheme() {
+    return Scheme.of(context.evaluation().choices());
+  }
+
+  /** What the observations come to, whatever was typed. */
+  Decision decision() {
+    return decision;
+  }
+
+  Optional<Grade> typed() {
+    return typed;
+  }
+
+  /** The grade in force: typed, else derived. */
+  Optional<Grade> grade() {
+    return typed.or(
+        () ->
+            decision instanceof Decision.Given given
+                ? Optional.of(given.grade())
+                : Optional.empty());
+  }
+
+  /** End of the {@code active} or {@code passive} range in degrees; more motion is greater. */
+  Optional<BigDecimal> measured(String how) {
+    return Optional.ofNullable(motion.names().measured().get(how))
+        .flatMap(item -> context.snapshot().quantity(itemKey(GradingDefinition.GONIOMETRY, item)))
+        .filter(q -> q.unit() == Unit.DEGREE)
+        .map(q -> q.amount());
+  }
+}
