@@ -6,15 +6,17 @@ import styloid.spi.TestModule;
 import styloid.testkit.TestModuleContract;
 
 class GradingTest extends TestModuleContract {
+  private final Grading grading = new Grading();
+
   @Override
   protected TestModule module() {
-    return new Grading();
+    return grading;
   }
 
   /**
    * A grade stops asking once it is decided, so an absence among what is no longer needed may clear
-   * a contradiction or end one; GradeRuleTest proves that it never lowers a grade. Roll-ups gather
-   * what is graded.
+   * a contradiction; GradeRuleTest and RecordedGradeTest prove that it never lowers or makes a
+   * grade. Roll-ups gather what is graded.
    */
   @Override
   protected Set<String> restOnWhatIsThere() {
