@@ -121,11 +121,16 @@ final class Clinic {
             Set.of(Side.LEFT),
             "Stiff wrist after a fracture of the distal radius, six weeks in plaster");
     List<Patient> others = new ArrayList<>();
-    others.add(patient(87, "Moritz Madeup", "1990-11-02", Set.of(Side.RIGHT), "Flexor tendon repair"));
+    others.add(
+        patient(87, "Moritz Madeup", "1990-11-02", Set.of(Side.RIGHT), "Flexor tendon repair"));
     others.add(patient(5, "Fenja Fictional", "1951-06-30", Set.of(), "Weak grip of age"));
     others.add(
-        patient(233, "Nobody Realname-Verylong von und zu Sampletown", "2014-01-15",
-            Set.of(Side.RIGHT, Side.LEFT), ""));
+        patient(
+            233,
+            "Nobody Realname-Verylong von und zu Sampletown",
+            "2014-01-15",
+            Set.of(Side.RIGHT, Side.LEFT),
+            ""));
     for (int more = 500; more < 512; more++) {
       others.add(patient(more, "Sample Person " + more, "1980-02-" + (more - 489), Set.of(), ""));
     }
@@ -145,8 +150,7 @@ final class Clinic {
     return first;
   }
 
-  private static Precaution limit(
-      Precaution.Kind kind, Region region, String by, String until) {
+  private static Precaution limit(Precaution.Kind kind, Region region, String by, String until) {
     return new Precaution(
         kind,
         region,
@@ -202,8 +206,7 @@ final class Clinic {
             found -> {
               var choices = (styloid.model.ItemKind.Choices) found.kind();
               Choice choice = new Choice(choices.codes().get(Integer.parseInt(place) - 1));
-              session.record(
-                  new ItemKey(id, found.id(), side, Digit.NONE, 1), choice, false);
+              session.record(new ItemKey(id, found.id(), side, Digit.NONE, 1), choice, false);
             });
   }
 

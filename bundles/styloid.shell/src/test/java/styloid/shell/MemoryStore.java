@@ -55,21 +55,25 @@ final class MemoryStore implements PatientStore {
         .map(this::row)
         .sorted(
             Comparator.comparing(
-                    (CaseloadRow r) -> r.lastVisit().orElse(LocalDate.MIN), Comparator.naturalOrder())
+                    (CaseloadRow r) -> r.lastVisit().orElse(LocalDate.MIN),
+                    Comparator.naturalOrder())
                 .reversed())
         .limit(limit)
         .toList();
   }
 
   private static String text(Patient p) {
-    return (p.name() + " " + p.recordNumber() + " " + p.birthDate().map(LocalDate::toString).orElse(""))
+    return (p.name()
+            + " "
+            + p.recordNumber()
+            + " "
+            + p.birthDate().map(LocalDate::toString).orElse(""))
         .toLowerCase(Locale.ROOT);
   }
 
   private CaseloadRow row(Patient patient) {
     List<Evaluation> all = evaluations(patient.id());
-    int drafts =
-        (int) all.stream().filter(e -> e.state() == Evaluation.State.DRAFT).count();
+    int drafts = (int) all.stream().filter(e -> e.state() == Evaluation.State.DRAFT).count();
     return new CaseloadRow(
         patient, all.size(), all.stream().findFirst().map(Evaluation::date), drafts);
   }
@@ -111,8 +115,7 @@ final class MemoryStore implements PatientStore {
       throws StoreException {
     check();
     evaluations.put(
-        evaluation.id(),
-        new EvaluationRecord(evaluation, Ledger.empty(), definitions, Map.of()));
+        evaluation.id(), new EvaluationRecord(evaluation, Ledger.empty(), definitions, Map.of()));
   }
 
   @Override

@@ -11,7 +11,10 @@ import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import styloid.model.Patient;
 
-/** Opens the window on invented patients; with a folder as argument, writes a picture of each screen. */
+/**
+ * Opens the window on invented patients; with a folder as argument, writes a picture of each
+ * screen.
+ */
 final class ShellDemo {
   private final Path folder;
   private final Clinic clinic = new Clinic();
@@ -78,7 +81,11 @@ final class ShellDemo {
     picture("9-keys");
     key(KeyCode.ESCAPE);
     for (int page = 0; page < 14; page++) {
-      Window.run(() -> fire(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.PAGE_DOWN, false, true, false, false)));
+      Window.run(
+          () ->
+              fire(
+                  new KeyEvent(
+                      KeyEvent.KEY_PRESSED, "", "", KeyCode.PAGE_DOWN, false, true, false, false)));
       pause();
       picture(String.format("page-%02d", page));
     }
@@ -118,7 +125,9 @@ final class ShellDemo {
     Window.run(
         () -> {
           for (Node node : stage.getScene().getRoot().lookupAll(".button")) {
-            if (node instanceof Button button && button.getText().equals(words) && button.isVisible()) {
+            if (node instanceof Button button
+                && button.getText().equals(words)
+                && button.isVisible()) {
               button.fire();
               return;
             }
@@ -129,12 +138,24 @@ final class ShellDemo {
 
   private void type(String text) {
     for (char c : text.toCharArray()) {
-      Window.run(() -> fire(new KeyEvent(KeyEvent.KEY_TYPED, String.valueOf(c), "", KeyCode.UNDEFINED, false, false, false, false)));
+      Window.run(
+          () ->
+              fire(
+                  new KeyEvent(
+                      KeyEvent.KEY_TYPED,
+                      String.valueOf(c),
+                      "",
+                      KeyCode.UNDEFINED,
+                      false,
+                      false,
+                      false,
+                      false)));
     }
   }
 
   private void key(KeyCode code) {
-    Window.run(() -> fire(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false)));
+    Window.run(
+        () -> fire(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false)));
   }
 
   private void fire(KeyEvent event) {
