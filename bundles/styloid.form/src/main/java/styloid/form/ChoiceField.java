@@ -26,6 +26,8 @@ final class ChoiceField extends Field {
     LINE,
     /** As many lines as it takes. */
     FLOW,
+    /** As many lines as it takes, with no room kept for words beside them. */
+    NARROW,
     /** Only the chosen one. */
     TIGHT
   }
@@ -40,7 +42,8 @@ final class ChoiceField extends Field {
     super(stop, home, room != Room.TIGHT);
     this.kind = kind;
     this.keys = ChoiceKeys.of(kind);
-    this.answers = room == Room.FLOW ? new FlowPane(4, 4) : new HBox(room == Room.LINE ? 3 : 0);
+    this.answers =
+        room == Room.FLOW || room == Room.NARROW ? flow() : new HBox(room == Room.LINE ? 3 : 0);
     answers.getStyleClass().addAll("answers", room == Room.TIGHT ? "tight" : "open");
     answers.setFocusTraversable(true);
     answers.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
@@ -57,6 +60,13 @@ final class ChoiceField extends Field {
       line.setAlignment(Pos.CENTER_LEFT);
     }
     assemble(answers);
+  }
+
+  /** As wide as one line takes; narrower only where there is no room. */
+  private static FlowPane flow() {
+    FlowPane flow = new FlowPane(4, 4);
+    flow.setPrefWrapLength(1400);
+    return flow;
   }
 
   private List<Label> chips() {

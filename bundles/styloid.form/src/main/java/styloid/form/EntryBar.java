@@ -24,6 +24,7 @@ final class EntryBar extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     place.getStyleClass().add("entry-place");
     stands.getStyleClass().add("entry-stands");
+    stands.setMinWidth(Region.USE_PREF_SIZE);
     Label keys = new Label(texts.label(FormView.SCOPE, "bar.keys"));
     keys.getStyleClass().add("hint");
     keys.setMinWidth(Region.USE_PREF_SIZE);

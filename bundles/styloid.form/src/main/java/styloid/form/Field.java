@@ -41,7 +41,7 @@ abstract class Field {
   final Note note;
   private final Label status = new Label();
   private final Label words = new Label();
-  private final boolean roomy;
+  final boolean roomy;
 
   Field(Stop stop, Home home, boolean roomy) {
     this.stop = stop;
@@ -89,6 +89,11 @@ abstract class Field {
 
   /** The next unit the item allows, where it allows several. */
   void nextUnit() {
+    // only numbers have one
+  }
+
+  /** The unit stands once for the whole row. */
+  void unitElsewhere() {
     // only numbers have one
   }
 
@@ -167,18 +172,12 @@ abstract class Field {
         : home.texts().label(FormView.SCOPE, "status." + which.code());
   }
 
-  /** "Elbow flexion, Right, trial 2 of 3". */
+  /** "Right, Elbow flexion, trial 2 of 3": the side first, so that it is never cut off. */
   String name() {
     Texts texts = home.texts();
-    StringBuilder name = new StringBuilder(texts.item(key()));
-    String group = texts.label(key().test().value(), "group." + stop.group().id());
-    if (!group.equals(name.toString())) {
-      name.insert(0, group + ", ");
-    }
     String place = texts.place(key().side(), key().digit());
-    if (!place.isEmpty()) {
-      name.append(", ").append(place);
-    }
+    StringBuilder name = new StringBuilder(place.isEmpty() ? "" : place + ", ");
+    name.append(texts.item(key()));
     if (stop.item().trials() > 1) {
       name.append(", ").append(say("trial", key().trial(), stop.item().trials()));
     }

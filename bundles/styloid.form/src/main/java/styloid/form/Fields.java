@@ -34,7 +34,7 @@ final class Fields {
             .match(
                 (ItemKind.Number n) -> new QuantityField(stop, n, home, roomy),
                 c -> new ChoiceField(stop, c, home, room),
-                w -> new WordsField(stop, w, home, roomy));
+                w -> new WordsField(stop, w, home, room));
     byKey.put(key, field);
     return field;
   }

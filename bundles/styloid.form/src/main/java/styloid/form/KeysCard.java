@@ -20,6 +20,7 @@ public final class KeysCard extends GridPane {
   private int add(Texts texts, String code, int line) {
     Label keys = new Label(texts.label(FormView.SCOPE, "keys." + code + ".key"));
     keys.getStyleClass().add("key-cap");
+    keys.setMinWidth(USE_PREF_SIZE);
     Label what = new Label(texts.label(FormView.SCOPE, "keys." + code));
     what.setWrapText(true);
     add(keys, 0, line);

@@ -3,6 +3,7 @@ package styloid.form;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -16,6 +17,7 @@ import javafx.scene.layout.VBox;
 import styloid.model.Digit;
 import styloid.model.Item;
 import styloid.model.ItemKey;
+import styloid.model.ItemKind;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.spi.Group;
@@ -75,14 +77,16 @@ final class Layouts {
     }
     Label name = name(item, digit);
     grid.add(name, 0, line);
-    // A single value takes the width of the row, so that long answers break where the row ends.
+    // A single text takes the width of the row, so that there is room to write.
     Node cell = values;
     if (made.size() == 1) {
       HBox single = new HBox(10);
       single.setAlignment(Pos.CENTER_LEFT);
       single.getChildren().addAll(List.copyOf(values.getChildren()));
-      HBox.setHgrow(made.get(0).box, Priority.ALWAYS);
-      HBox.setHgrow(made.get(0).control(), Priority.ALWAYS);
+      if (made.get(0).takesWords()) {
+        HBox.setHgrow(made.get(0).box, Priority.ALWAYS);
+        HBox.setHgrow(made.get(0).control(), Priority.ALWAYS);
+      }
       cell = single;
     }
     cell.getStyleClass().add("list-cell");
@@ -94,7 +98,7 @@ final class Layouts {
 
   /** One block a limb, digits across. */
   Node grid() {
-    FlowPane blocks = new FlowPane(24, 12);
+    FlowPane blocks = new FlowPane(18, 12);
     List<Digit> digits =
         Stream.of(Digit.values())
             .filter(
@@ -110,7 +114,7 @@ final class Layouts {
   private Node block(Side side, List<Digit> digits) {
     GridPane grid = new GridPane();
     grid.getStyleClass().add("digit-grid");
-    grid.getColumnConstraints().add(new ColumnConstraints(110, 118, 150));
+    grid.getColumnConstraints().add(new ColumnConstraints(96, 104, 130));
     if (side != Side.UNSIDED) {
       grid.add(SideHead.of(side, fields.home), 0, 0, digits.size() + 1, 1);
     }
@@ -136,6 +140,7 @@ final class Layouts {
     ArrayList<Node> nodes = new ArrayList<>();
     VBox notes = new VBox();
     Label name = name(item, Digit.NONE);
+    unit(item).ifPresent(sign -> name.setText(name.getText() + " (" + sign + ")"));
     if (item.trials() > 1) {
       name.setText(name.getText() + " " + trial);
     }
@@ -146,13 +151,22 @@ final class Layouts {
       ItemKey key = new ItemKey(test, item.id(), side, digit, trial);
       HBox cell = new HBox();
       cell.getStyleClass().add("grid-cell");
-      add(item, key, ChoiceField.Room.TIGHT, made, cell.getChildren(), notes);
+      Field field = add(item, key, ChoiceField.Room.TIGHT, made, cell.getChildren(), notes);
+      field.unitElsewhere();
       grid.add(cell, digit == Digit.NONE ? 1 : digits.indexOf(digit) + 1, line);
       nodes.add(cell);
     }
     notes.setMaxWidth(380);
     grid.add(notes, 0, line + 1, digits.size() + 1, 1);
     rows.add(new Row(made, nodes));
+  }
+
+  /** The unit all fields of a row share; it stands once, by the name. */
+  private static Optional<String> unit(Item item) {
+    return Optional.of(item.kind())
+        .filter(k -> k instanceof ItemKind.Number n && n.units().size() == 1)
+        .map(k -> ((ItemKind.Number) k).unit().sign())
+        .filter(sign -> !sign.isEmpty());
   }
 
   private List<ItemKey> keys(Item item, Side side, Digit digit) {

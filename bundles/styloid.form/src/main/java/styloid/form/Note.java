@@ -72,6 +72,10 @@ final class Note extends VBox {
       }
     } else if (here && !answers.isEmpty()) {
       show("note-answers", field.name(), List.copyOf(answers));
+    } else if (!field.roomy && field.fieldStatus() == FieldStatus.NOT_SAVED) {
+      show("note-refused", field.name() + ": " + field.word(FieldStatus.NOT_SAVED), List.of());
+    } else if (!here && field.entering.dirty()) {
+      show("note-answers", field.name() + ": " + field.word(FieldStatus.UNFINISHED), List.of());
     } else {
       hide();
     }

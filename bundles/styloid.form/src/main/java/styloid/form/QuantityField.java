@@ -40,6 +40,13 @@ final class QuantityField extends Field {
   }
 
   @Override
+  void unitElsewhere() {
+    if (kind.units().size() == 1) {
+      box.getChildren().remove(sign);
+    }
+  }
+
+  @Override
   Node control() {
     return text;
   }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.model.Digit;
 import styloid.model.Item;
@@ -68,6 +68,7 @@ final class TableSection implements Sections.Section {
       Label label = new Label(named(rowName(group, name), digit));
       label.getStyleClass().add("row-name");
       label.setWrapText(true);
+      GridPane.setValignment(label, VPos.TOP);
       VBox notes = new VBox();
       ArrayList<Field> made = new ArrayList<>();
       ArrayList<Node> nodes = new ArrayList<>(List.of(label, notes));
@@ -115,6 +116,7 @@ final class TableSection implements Sections.Section {
     }
     VBox cell = new VBox(4, values);
     cell.getStyleClass().add("side-cell");
+    GridPane.setValignment(cell, VPos.TOP);
     return cell;
   }
 
@@ -145,15 +147,19 @@ final class TableSection implements Sections.Section {
 
   private void unfold(Follower follower) {
     Field field =
-        fields.make(follower.group(), follower.item(), follower.key(), ChoiceField.Room.FLOW);
+        fields.make(follower.group(), follower.item(), follower.key(), ChoiceField.Room.NARROW);
     Label name = new Label(follower.name());
     name.getStyleClass().add("item-name");
-    name.setMinWidth(Region.USE_PREF_SIZE);
+    name.setWrapText(true);
+    name.setMaxWidth(92);
+    name.setMinWidth(40);
     HBox more = new HBox(8, SideHead.word(follower.key().side(), fields.home), name, field.box);
     more.setAlignment(Pos.CENTER_LEFT);
     more.getProperties().put(Follower.class, place(follower));
-    HBox.setHgrow(field.box, Priority.ALWAYS);
-    HBox.setHgrow(field.control(), Priority.ALWAYS);
+    if (field.takesWords()) {
+      HBox.setHgrow(field.box, Priority.ALWAYS);
+      HBox.setHgrow(field.control(), Priority.ALWAYS);
+    }
     follower.cell().getChildren().add(at(follower), more);
     follower.notes().getChildren().add(field.note);
     rows.add(new Row(List.of(field), List.of(more)));

@@ -16,11 +16,11 @@ final class WordsField extends Field {
   private final TextInputControl text;
   private boolean drawing;
 
-  WordsField(Stop stop, ItemKind.Words kind, Home home, boolean roomy) {
-    super(stop, home, roomy);
-    if (kind.longest() <= ONE_LINE || !roomy) {
+  WordsField(Stop stop, ItemKind.Words kind, Home home, ChoiceField.Room room) {
+    super(stop, home, room != ChoiceField.Room.TIGHT);
+    if (kind.longest() <= ONE_LINE || room != ChoiceField.Room.FLOW) {
       TextField line = new TextField();
-      line.setPrefColumnCount(roomy ? 18 : 8);
+      line.setPrefColumnCount(room == ChoiceField.Room.TIGHT ? 8 : 18);
       text = line;
     } else {
       TextArea area = new TextArea();

@@ -71,7 +71,7 @@ final class ArcRule implements Rule {
   }
 
   private void add(Readings readings, Place place, Part part, List<ItemKey> ends, List<Result> to) {
-    Calculation arc = new Calculation("arc", SOURCE);
+    Calculation arc = new Calculation("joint-arc", SOURCE);
     Calculation written = new Calculation("neutral-zero", SOURCE);
     List<ItemKey> missing = readings.missing(ends);
     if (!missing.isEmpty()) {

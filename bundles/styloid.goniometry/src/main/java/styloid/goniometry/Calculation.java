@@ -16,7 +16,6 @@ import styloid.model.ResultKey;
 import styloid.model.Source;
 import styloid.model.Unit;
 import styloid.model.Value;
-import styloid.spi.Texts;
 
 /** Collects the steps of one result on the way to its outcome. Used once, by one thread. */
 final class Calculation {
@@ -45,6 +44,14 @@ final class Calculation {
   Calculation step(String key, Object... args) {
     steps.add(words("step." + key, args));
     return this;
+  }
+
+  /** The step that puts a percentage into its class. */
+  Calculation grade(Bands bands, BigDecimal share) {
+    Bands.Band band = bands.of(share);
+    return band.equals(bands.bands().get(0))
+        ? step("class-lowest", percent(share), percent(bands.bands().get(1).low()))
+        : step("class", percent(share), percent(band.low()));
   }
 
   Calculation formula(String text) {
@@ -119,9 +126,5 @@ final class Calculation {
   static String literal(BigDecimal amount) {
     String plain = amount.toPlainString();
     return amount.signum() < 0 ? "(" + plain + ")" : plain;
-  }
-
-  static Message common(String key) {
-    return Message.of(Texts.COMMON, key);
   }
 }

@@ -70,8 +70,8 @@ final class ChangeRule extends MotionRule {
 
   private void add(
       Readings readings, ItemKey key, Earlier before, Place place, Part part, List<Result> to) {
-    Calculation change = new Calculation("change", Source.commonPractice());
-    Calculation meaning = new Calculation("change-meaning", MeasurementError.MDC90_FORMULA);
+    Calculation change = new Calculation("joint-change", Source.commonPractice());
+    Calculation meaning = new Calculation("joint-change-meaning", MeasurementError.MDC90_FORMULA);
     meaning.source(MeasurementError.MDC95_FORMULA);
     Optional<BigDecimal> now = readings.degrees(key);
     if (now.isEmpty()) {

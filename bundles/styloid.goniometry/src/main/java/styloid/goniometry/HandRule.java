@@ -89,7 +89,7 @@ final class HandRule {
     }
 
     private static Result deficit(Readings readings, ItemKey own, Place place) {
-      Calculation calculation = new Calculation("side-deficit", Source.commonPractice());
+      Calculation calculation = new Calculation("joint-side-deficit", Source.commonPractice());
       List<ItemKey> missing = readings.missing(List.of(own, own.opposite()));
       if (!missing.isEmpty()) {
         return calculation.incomplete(place.result(DEFICIT), missing);

@@ -50,8 +50,8 @@ final class LagRule extends MotionRule {
       return;
     }
     ItemKey active = place.key(motion(), Mode.ACTIVE);
-    Calculation lag = new Calculation("active-lag", Source.commonPractice());
-    Calculation limit = new Calculation("limit", MeasurementError.CUSTOMARY);
+    Calculation lag = new Calculation("joint-lag", Source.commonPractice());
+    Calculation limit = new Calculation("joint-limit", MeasurementError.CUSTOMARY);
     if (motion().region() == Region.FINGERS) {
       limit.source(MeasurementError.FINGERS);
     }

@@ -50,7 +50,7 @@ final class NormRule extends MotionRule {
   private Result result(Readings readings, ItemKey key, Place place, ResultId id) {
     Optional<NormRow> row = populations.row(motion(), readings.context(), true);
     Calculation calculation =
-        new Calculation("motion-z", row.map(populations::source).orElse(populations.source()));
+        new Calculation("joint-z", row.map(populations::source).orElse(populations.source()));
     Optional<BigDecimal> value = readings.degrees(key);
     if (value.isEmpty()) {
       return calculation.incomplete(place.result(id), List.of(key));

@@ -44,7 +44,8 @@ final class PopulationRule extends MotionRule {
   private Result result(Readings readings, ItemKey key, Place place) {
     Optional<NormRow> row = populations.row(motion(), readings.context(), false);
     Calculation calculation =
-        new Calculation("passive-mean", row.map(populations::source).orElse(populations.source()));
+        new Calculation(
+            "joint-passive-mean", row.map(populations::source).orElse(populations.source()));
     Optional<BigDecimal> value = readings.degrees(key);
     if (value.isEmpty()) {
       return calculation.incomplete(place.result(id), List.of(key));

@@ -68,7 +68,7 @@ final class ReferenceRule extends MotionRule {
     Optional<References.Reference> found = references.of(readings.settings().reference(), motion());
     Calculation calculation =
         new Calculation(
-            asShare ? "reference-percent" : "reference-deficit",
+            asShare ? "joint-reference-percent" : "joint-reference",
             found.map(References.Reference::source).orElse(Source.commonPractice()));
     Optional<BigDecimal> value = readings.degrees(key);
     if (value.isEmpty()) {

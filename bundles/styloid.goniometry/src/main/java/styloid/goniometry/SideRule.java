@@ -44,7 +44,7 @@ final class SideRule extends MotionRule {
   }
 
   private static Result deficit(Readings readings, ItemKey own, Place place, ResultId id) {
-    Calculation calculation = new Calculation("side-deficit", Source.commonPractice());
+    Calculation calculation = new Calculation("joint-side-deficit", Source.commonPractice());
     ItemKey other = own.opposite();
     List<ItemKey> missing = readings.missing(List.of(own, other));
     if (!missing.isEmpty()) {

@@ -97,9 +97,8 @@ final class StricklandRule implements Rule {
 
   private static Result grade(
       Source source, Bands bands, Chain.Total total, BigDecimal share, Place place, ResultId id) {
-    Bands.Band band = bands.of(share);
     return shown(source, total, share)
-        .step("class", percent(share), percent(band.low()))
-        .computed(place.result(id), new Choice(band.code()));
+        .grade(bands, share)
+        .computed(place.result(id), new Choice(bands.code(share)));
   }
 }

@@ -145,9 +145,9 @@ final class TotalRule implements Rule {
     shares.formula("(" + chain.formula(place, Mode.ACTIVE) + ")/" + divisor + "*100");
     shares.step("total-motion-percent", degrees(own.degrees()), degrees(full), percent(reached));
     to.add(shares.computed(place.result(share), reached, Unit.PERCENT));
-    Bands.Band band = HandScales.ASSH_CLASSES.of(reached);
-    grades.step("class", percent(reached), percent(band.low()));
-    to.add(grades.computed(place.result(grade), new Choice(band.code())));
+    grades.grade(HandScales.ASSH_CLASSES, reached);
+    String code = HandScales.ASSH_CLASSES.code(reached);
+    to.add(grades.computed(place.result(grade), new Choice(code)));
   }
 
   private boolean oppositeServes(Readings readings, Place place) {

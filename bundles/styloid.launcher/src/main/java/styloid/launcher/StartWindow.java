@@ -69,8 +69,11 @@ final class StartWindow {
   }
 
   private void look(Stage stage, Parent ring) {
-    if (stage.getScene() != null && stage.getScene().getRoot() != ring) {
-      taken.complete(null);
+    Scene scene = stage.getScene();
+    if (scene != null && scene.getRoot() != ring && !taken.isDone()) {
+      // Taken once it has been laid out, so that "open" means there is something to see.
+      scene.addPostLayoutPulseListener(() -> taken.complete(null));
+      Platform.requestNextPulse();
     }
   }
 

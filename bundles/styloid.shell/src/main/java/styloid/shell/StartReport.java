@@ -26,7 +26,9 @@ final class StartReport extends VBox {
     Button retry = Make.button(Shell.say(texts, "report.again"), again, "primary");
     getChildren()
         .addAll(Make.text(title, "title"), Make.text(advice), details, new HBox(10, retry, copy));
-    setMaxWidth(820);
+    setMaxSize(820, USE_PREF_SIZE);
+    sceneProperty()
+        .addListener((o, was, is) -> javafx.application.Platform.runLater(retry::requestFocus));
   }
 
   private static void copy(String text) {

@@ -62,12 +62,19 @@ final class Entries {
 
   /** Appends those not there yet and drops the drafts of all their keys. */
   void append(EvaluationId id, List<Entry> entries) throws SQLException, StoreException {
+    boolean drafts = hasDrafts(id);
     for (Entry entry : entries) {
       if (!isThere(id, entry)) {
         insert(id, entry);
       }
-      drop(id, entry.key());
+      if (drafts) {
+        drop(id, entry.key());
+      }
     }
+  }
+
+  private boolean hasDrafts(EvaluationId id) throws SQLException {
+    return sql.one(row -> id, "SELECT 1 FROM draft WHERE evaluation = ? LIMIT 1", id).isPresent();
   }
 
   private boolean isThere(EvaluationId id, Entry entry) throws SQLException, StoreException {

@@ -33,14 +33,19 @@ public interface PatientStore extends AutoCloseable {
   /**
    * One row a patient, those seen last first.
    *
-   * @param search part of name, record number or birth date (ISO); blank for all
+   * @param search words, each a part of name, record number or birth date (ISO), without regard to
+   *     case and accents; blank for all
    * @param limit most rows given
    */
   List<CaseloadRow> caseload(String search, int limit) throws StoreException;
 
   Optional<Patient> patient(PatientId id) throws StoreException;
 
-  /** Stores a new patient or the new facts of a known one, and their precautions. */
+  /**
+   * Stores a new patient or the new facts of a known one, and their precautions.
+   *
+   * @throws StoreException also when another patient has the same record number
+   */
   void savePatient(Patient patient, List<Precaution> precautions) throws StoreException;
 
   List<Precaution> precautions(PatientId id) throws StoreException;
@@ -53,12 +58,16 @@ public interface PatientStore extends AutoCloseable {
   /** Stores the head of a new evaluation, with the tests as they are defined now. */
   void begin(Evaluation evaluation, List<DefinitionText> definitions) throws StoreException;
 
-  /** Adds a test that came to a running evaluation, or leaves it as it is when it is there. */
+  /**
+   * Adds a test that came to a running evaluation, with its version, or leaves it as it is when it
+   * is there.
+   */
   void addDefinition(EvaluationId id, DefinitionText definition) throws StoreException;
 
   /**
    * Appends to an evaluation's ledger, after all that is there. An entry whose id is there already
-   * is not stored twice. The draft text of the same key is dropped in the same step.
+   * is not stored twice; with other content it is a conflict. The draft text of the same key is
+   * dropped in the same step.
    */
   void append(EvaluationId id, List<Entry> entries) throws StoreException;
 
@@ -70,7 +79,8 @@ public interface PatientStore extends AutoCloseable {
 
   /**
    * Stores whole records in one step: all of them or, when one fails, none. A record whose patient
-   * is known must agree with it; evaluations and entries already there are left as they are.
+   * is known must agree with it in facts and precautions; evaluations and entries already there are
+   * left as they are, entries a known evaluation lacks are appended.
    *
    * @return how many evaluations were new
    */

@@ -109,17 +109,19 @@ final class Patients {
     return sql.list(
         Patients::caseloadRow,
         """
-        SELECT p.*, count(e.id) AS evaluations, max(e.day) AS last_visit,
-          count(CASE e.state WHEN 'draft' THEN 1 END) AS drafts
-        FROM patient p LEFT JOIN evaluation e ON e.patient = p.id
+        WITH found AS (
+          SELECT p.id, p.search,
+            (SELECT max(e.day) FROM evaluation e WHERE e.patient = p.id) AS last_visit
+          FROM patient p %s
+          ORDER BY last_visit DESC NULLS LAST, p.search, p.id
+          LIMIT ?)
+        SELECT p.*, f.last_visit,
+          (SELECT count(*) FROM evaluation e WHERE e.patient = p.id) AS evaluations,
+          (SELECT count(*) FROM evaluation e WHERE e.patient = p.id AND e.state = 'draft') AS drafts
+        FROM found f JOIN patient p ON p.id = f.id
+        ORDER BY f.last_visit DESC NULLS LAST, f.search, f.id
         """
-            + (where.isEmpty() ? "" : "WHERE " + where)
-            + """
-
-            GROUP BY p.id
-            ORDER BY max(e.day) DESC NULLS LAST, p.search, p.id
-            LIMIT ?
-            """,
+            .formatted(where.isEmpty() ? "" : "WHERE " + where),
         args.toArray());
   }
 

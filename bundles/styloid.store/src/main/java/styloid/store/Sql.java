@@ -1,6 +1,5 @@
 package styloid.store;
 
-import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -95,7 +94,7 @@ final class Sql {
 
   /** Half a character, which UTF-8 cannot carry, makes the text go in as UTF-16 bytes. */
   private static void text(PreparedStatement statement, int at, String text) throws SQLException {
-    if (StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
+    if (wellFormed(text)) {
       statement.setString(at, text);
     } else {
       byte[] bytes = new byte[text.length() * 2];
@@ -105,6 +104,22 @@ final class Sql {
       }
       statement.setBytes(at, bytes);
     }
+  }
+
+  private static boolean wellFormed(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean pair =
+          Character.isHighSurrogate(c)
+              && i + 1 < text.length()
+              && Character.isLowSurrogate(text.charAt(i + 1));
+      if (pair) {
+        i++;
+      } else if (Character.isSurrogate(c)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   void close() throws SQLException {

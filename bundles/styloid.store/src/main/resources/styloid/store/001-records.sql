@@ -73,7 +73,7 @@ CREATE TABLE evaluation_definition (
 );
 
 CREATE TABLE entry (
-  id TEXT NOT NULL PRIMARY KEY,
+  id TEXT NOT NULL UNIQUE,
   evaluation TEXT NOT NULL REFERENCES evaluation (id),
   seq INTEGER NOT NULL,
   test TEXT NOT NULL,
@@ -87,8 +87,8 @@ CREATE TABLE entry (
   entered_at TEXT NOT NULL,
   entered_by TEXT NOT NULL,
   confirmed INTEGER NOT NULL,
-  UNIQUE (evaluation, seq)
-);
+  PRIMARY KEY (evaluation, seq)
+) WITHOUT ROWID;
 
 CREATE TABLE draft (
   evaluation TEXT NOT NULL REFERENCES evaluation (id),

@@ -114,6 +114,9 @@ final class PackageReader {
   }
 
   private void readStrings() throws XMLStreamException, IOException {
+    if (!parts.containsKey("xl/sharedStrings.xml")) {
+      return;
+    }
     XMLStreamReader xml = open("xl/sharedStrings.xml");
     StringBuilder text = new StringBuilder();
     while (xml.hasNext()) {

@@ -65,7 +65,7 @@ final class SafeText {
     StringBuilder out = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c < ' ' && c != '\t' && c != '\n' || c == '\u007F') {
+      if (c < ' ' && c != '\t' && c != '\n') {
         spell(out, c);
       } else if (c == '_' && SPELLED.matcher(text).region(i, text.length()).lookingAt()) {
         spell(out, c);

@@ -21,7 +21,7 @@ public final class Modules {
       for (Path file : Project.files(descriptions, ".xml")) {
         String text = Project.text(file);
         Matcher matcher = IMPLEMENTATION.matcher(text);
-        if (text.contains("\"styloid.spi.TestModule\"") && matcher.find()) {
+        if (text.contains("<provide interface=\"styloid.spi.TestModule\"") && matcher.find()) {
           modules.add(make(matcher.group(1)));
         }
       }

@@ -53,7 +53,7 @@ public final class PatientForm extends VBox {
     this.saved = saved;
     getStyleClass().add("cover-card");
     setMaxWidth(920);
-    setMaxHeight(700);
+    setMaxHeight(USE_PREF_SIZE);
     sex = answers("patient.sex", List.of(Patient.Sex.values()), false);
     dominance = answers("patient.dominance", List.of(Patient.Dominance.values()), false);
     involved = answers("patient.involved", List.of(Side.RIGHT, Side.LEFT), true);

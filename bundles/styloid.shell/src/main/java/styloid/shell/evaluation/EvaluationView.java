@@ -81,8 +81,8 @@ public final class EvaluationView extends BorderPane {
             banner,
             undo,
             redo,
-            Make.button(say("evaluation.export"), this::export),
-            Make.button(say("evaluation.close"), shell.screens()::caseload, "primary"));
+            Make.button(say("evaluation.export"), this::export, "primary"),
+            Make.button(say("evaluation.close"), shell.screens()::caseload));
     HBox.setHgrow(banner, Priority.ALWAYS);
     head.setAlignment(Pos.TOP_LEFT);
     head.getStyleClass().add("evaluation-head");
@@ -336,6 +336,9 @@ public final class EvaluationView extends BorderPane {
     @Override
     public void draft(ItemKey key, String text) {
       session.draft(key, text);
+      if (text.isBlank()) {
+        session.current().ifPresent(EvaluationView.this::refresh);
+      }
     }
 
     @Override

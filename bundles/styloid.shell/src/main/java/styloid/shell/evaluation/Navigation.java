@@ -30,7 +30,8 @@ final class Navigation extends ScrollPane {
   private PatientContext counted;
 
   /** One line and what its state is drawn from. */
-  private record Item(Button button, StateMark mark, Label state, Page page, List<Group> groups) {}
+  private record Item(
+      Button button, StateMark mark, Label name, Label state, Page page, List<Group> groups) {}
 
   Navigation(Texts texts, Consumer<Page> toPage, Consumer<Group> toGroup) {
     this.texts = texts;
@@ -107,17 +108,23 @@ final class Navigation extends ScrollPane {
 
   private void add(String style, String name, Page page, List<Group> groups, Runnable go) {
     StateMark mark = new StateMark();
-    Label label = Make.text(name, "nav-name");
+    Label label = new Label(name);
+    label.getStyleClass().add("nav-name");
     Label state = Make.word("", "nav-state");
-    HBox line = new HBox(7, mark, label, Make.gap(), state);
+    boolean whole = style.equals("nav-test");
+    HBox line =
+        whole
+            ? new HBox(8, mark, new VBox(label, state))
+            : new HBox(7, mark, label, Make.gap(), state);
     line.setAlignment(Pos.CENTER_LEFT);
     Button button = new Button("", line);
     button.getStyleClass().addAll("nav", style);
     button.setMaxWidth(Double.MAX_VALUE);
     button.setOnAction(e -> go.run());
-    line.prefWidthProperty().bind(button.widthProperty().subtract(18));
+    int indent = whole ? 18 : style.equals("nav-group") ? 46 : 32;
+    line.prefWidthProperty().bind(button.widthProperty().subtract(indent));
     items.getChildren().add(button);
-    made.add(new Item(button, mark, state, page, groups));
+    made.add(new Item(button, mark, label, state, page, groups));
   }
 
   private void update(Item item, Stand stand) {
@@ -127,9 +134,8 @@ final class Navigation extends ScrollPane {
     String word = texts.label(FormView.SCOPE, "stage." + completion.stage().code());
     boolean under = completion.stage() == Completion.Stage.IN_PROGRESS;
     item.state().setText(under ? Shell.say(texts, "nav.left", completion.open()) : word);
-    Label name = (Label) ((HBox) item.button().getGraphic()).getChildren().get(1);
     String full = under ? word + ", " + item.state().getText() : word;
-    item.button().setAccessibleText(name.getText() + ", " + full);
+    item.button().setAccessibleText(item.name().getText() + ", " + full);
   }
 
   /** Puts the focus on the line one is at. */

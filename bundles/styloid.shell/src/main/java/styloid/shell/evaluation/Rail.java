@@ -1,16 +1,21 @@
 package styloid.shell.evaluation;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.binding.Bindings;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import styloid.model.Caution;
 import styloid.model.Finding;
 import styloid.model.ItemKey;
 import styloid.model.PatientContext;
 import styloid.model.Results;
+import styloid.model.Source;
 import styloid.model.Value;
 import styloid.shell.Banner;
 import styloid.shell.Make;
@@ -25,9 +30,14 @@ import styloid.spi.Texts;
  * What stands beside the entry: cautions of the step first, then how it is done, results as they
  * come, the value of the last visit, findings. Never takes the focus.
  */
-final class Rail extends ScrollPane {
+final class Rail extends VBox {
+  private static final double LOWER_SHARE = 0.52;
+
   private final Texts texts;
-  private final VBox parts = new VBox(14);
+  private final VBox before = new VBox(14);
+  private final VBox after = new VBox(14);
+  private final ScrollPane upper = scroll(before);
+  private final ScrollPane lower = scroll(after);
   private final ResultList results;
   private Seen seen = new Seen(null, null, null, false);
   private boolean why;
@@ -39,11 +49,27 @@ final class Rail extends ScrollPane {
     this.texts = texts;
     this.results = new ResultList(texts);
     getStyleClass().add("rail");
-    setFitToWidth(true);
-    setFocusTraversable(false);
-    setHbarPolicy(ScrollBarPolicy.NEVER);
+    lower.getStyleClass().add("rail-lower");
+    VBox.setVgrow(upper, Priority.ALWAYS);
+    // Results keep their place in sight: what is read before the step gives way to them.
+    lower.setMinHeight(0);
+    lower
+        .prefHeightProperty()
+        .bind(
+            Bindings.createDoubleBinding(
+                () -> Math.min(after.getHeight() + 2, getHeight() * LOWER_SHARE),
+                after.heightProperty(),
+                heightProperty()));
+    getChildren().addAll(upper, lower);
+  }
+
+  private static ScrollPane scroll(VBox parts) {
     parts.getStyleClass().add("rail-parts");
-    setContent(parts);
+    ScrollPane scroll = new ScrollPane(parts);
+    scroll.setFitToWidth(true);
+    scroll.setFocusTraversable(false);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return scroll;
   }
 
   /** Shows or hides how results came about. */
@@ -63,7 +89,8 @@ final class Rail extends ScrollPane {
     }
     boolean moved = !Objects.equals(now.key(), seen.key());
     seen = now;
-    parts.getChildren().clear();
+    before.getChildren().clear();
+    after.getChildren().clear();
     Optional<Group> group =
         Optional.ofNullable(key)
             .flatMap(k -> page.test().groupOf(k.item()))
@@ -71,7 +98,8 @@ final class Rail extends ScrollPane {
     group.ifPresent(g -> step(stand, page, key, g));
     findings(stand.open().findings());
     if (moved) {
-      setVvalue(0);
+      upper.setVvalue(0);
+      lower.setVvalue(0);
     }
   }
 
@@ -81,7 +109,7 @@ final class Rail extends ScrollPane {
     guide(test, group.guide());
     VBox list = results.of(test, group, key, stand.open().context().results(), why);
     if (!list.getChildren().isEmpty()) {
-      section("rail.results", list);
+      section("rail.results", list, after);
     }
     if (key != null) {
       last(stand.open().context(), key);
@@ -90,34 +118,47 @@ final class Rail extends ScrollPane {
 
   private void cautions(TestDefinition test, Group group) {
     VBox box = new VBox(6);
-    group.cautions().forEach(id -> caution(test, id, box));
-    test.testCautions().forEach(id -> caution(test, id, box));
+    LinkedHashSet<String> sources = new LinkedHashSet<>();
+    Stream.concat(group.cautions().stream(), test.testCautions().stream())
+        .forEach(
+            id -> {
+              String words = texts.label(test.id().value(), "caution." + id);
+              box.getChildren()
+                  .add(new HBox(8, Banner.warning(), Make.text(words, "caution-text")));
+              test.caution(id).map(Caution::source).map(this::source).ifPresent(sources::add);
+            });
     if (!box.getChildren().isEmpty()) {
       box.getStyleClass().add("cautions");
       box.getChildren().add(0, Make.text(say("rail.cautions"), "caution-head"));
-      parts.getChildren().add(box);
+      box.getChildren().add(Make.text(String.join("; ", sources), "fine-print"));
+      before.getChildren().add(box);
     }
   }
 
-  private void caution(TestDefinition test, String id, VBox into) {
-    String words = texts.label(test.id().value(), "caution." + id);
-    into.getChildren().add(new HBox(8, Banner.warning(), Make.text(words, "caution-text")));
-    Optional<Caution> caution = test.caution(id);
-    caution.ifPresent(
-        c -> into.getChildren().add(Make.text(texts.word(c.source().status()), "fine-print")));
+  private String source(Source source) {
+    String status = texts.word(source.status());
+    return source.citation().equals(Source.NO_SOURCE)
+        ? status
+        : say("rail.source", source.citation(), status);
   }
 
   private void guide(TestDefinition test, Guide guide) {
     VBox box = new VBox(6);
-    guide.position().ifPresent(p -> topic(box, texts.word(Guide.Topic.POSITION), position(p)));
-    guide
-        .gravityReduced()
-        .ifPresent(p -> topic(box, texts.word(Guide.Topic.GRAVITY_REDUCED), position(p)));
+    placed(guide, Guide.Topic.POSITION, guide.position(), box);
+    placed(guide, Guide.Topic.GRAVITY_REDUCED, guide.gravityReduced(), box);
     for (Guide.Line line : guide.lines()) {
       topic(box, texts.word(line.topic()), texts.label(test.id().value(), line.labelKey()));
     }
     if (!box.getChildren().isEmpty()) {
-      section("rail.guide", box);
+      section("rail.guide", box, before);
+    }
+  }
+
+  /** The position in general words, where the test has none of its own for it. */
+  private void placed(Guide guide, Guide.Topic topic, Optional<Position> position, VBox box) {
+    boolean said = guide.lines().stream().anyMatch(line -> line.topic() == topic);
+    if (!said) {
+      position.ifPresent(p -> topic(box, texts.word(topic), position(p)));
     }
   }
 
@@ -143,12 +184,12 @@ final class Rail extends ScrollPane {
                 texts.place(key.side(), key.digit()),
                 texts.value(key, value.get()),
                 texts.date(past.evaluation().date()));
-        section("rail.last", new VBox(Make.text(words.strip(), "topic-text")));
+        section("rail.last", new VBox(Make.text(words.strip(), "topic-text")), after);
         return;
       }
     }
     if (!context.past().isEmpty()) {
-      section("rail.last", new VBox(Make.text(say("rail.last-none"), "quiet")));
+      section("rail.last", new VBox(Make.text(say("rail.last-none"), "quiet")), after);
     }
   }
 
@@ -162,11 +203,11 @@ final class Rail extends ScrollPane {
       String words = texts.text(finding.text());
       box.getChildren().add(Make.text(side.isEmpty() ? words : side + ": " + words, "finding"));
     }
-    section("rail.findings", box);
+    section("rail.findings", box, after);
   }
 
-  private void section(String headKey, VBox body) {
-    parts.getChildren().add(new VBox(6, Make.text(say(headKey), "rail-head"), body));
+  private void section(String headKey, VBox body, VBox into) {
+    into.getChildren().add(new VBox(6, Make.text(say(headKey), "rail-head"), body));
   }
 
   private String say(String key, Object... args) {

@@ -90,7 +90,7 @@ final class ResultList {
       }
     } else {
       String status = texts.word(line.sides().get(0).why().status());
-      box.getChildren().add(Make.text(Shell.say(texts, "rail.status", status), "fine-print"));
+      box.getChildren().add(Make.text(status, "fine-print"));
     }
     return box;
   }

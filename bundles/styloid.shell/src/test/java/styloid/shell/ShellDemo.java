@@ -1,0 +1,165 @@
+package styloid.shell;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import styloid.model.Patient;
+
+/**
+ * Opens the window on invented patients; with a folder as argument, writes a picture of each
+ * screen.
+ */
+final class ShellDemo {
+  private final Path folder;
+  private final Clinic clinic = new Clinic();
+  private Stage stage;
+  private ShellWindow window;
+
+  private ShellDemo(Path folder) {
+    this.folder = folder;
+  }
+
+  public static void main(String[] args) throws Exception {
+    ShellDemo demo = new ShellDemo(args.length > 0 ? Path.of(args[0]) : null);
+    double width = args.length > 1 ? Double.parseDouble(args[1]) : 1366;
+    double height = args.length > 2 ? Double.parseDouble(args[2]) : 768;
+    demo.run(width, height);
+  }
+
+  private void run(double width, double height) throws Exception {
+    Patient first = clinic.fill();
+    Window.start();
+    stage = Window.on(Stage::new);
+    Window.run(
+        () -> {
+          stage.setWidth(width);
+          stage.setHeight(height);
+          window =
+              new ShellWindow(
+                  stage,
+                  Clinic.CLOCK,
+                  clinic.therapists,
+                  Optional.of("Demo clinic: all patients are invented"),
+                  List::of);
+          window.open(Optional.of(clinic.session()));
+          stage.show();
+        });
+    if (folder == null) {
+      Window.run(() -> stage.setOnHidden(e -> System.exit(0)));
+      return;
+    }
+    pause();
+    picture("1-caseload");
+    press("New patient");
+    picture("2-new-patient");
+    press("Add precaution");
+    picture("3-precaution");
+    press("Save patient");
+    picture("4-refused");
+    press("Cancel");
+    press("New evaluation");
+    picture("5-new-evaluation");
+    press("Cancel");
+    clinic.openFirst(first);
+    Window.run(window::evaluation);
+    pause();
+    picture("6-screen");
+    type("2");
+    pause();
+    type("2");
+    picture("7-screen-followers");
+    type("*");
+    picture("8-absence");
+    key(KeyCode.ESCAPE);
+    key(KeyCode.F1);
+    picture("9-keys");
+    key(KeyCode.ESCAPE);
+    for (int page = 0; page < 14; page++) {
+      Window.run(
+          () ->
+              fire(
+                  new KeyEvent(
+                      KeyEvent.KEY_PRESSED, "", "", KeyCode.PAGE_DOWN, false, true, false, false)));
+      pause();
+      picture(String.format("page-%02d", page));
+    }
+    key(KeyCode.F2);
+    picture("a-why");
+    press("Export");
+    picture("b-export");
+    press("Cancel");
+    clinic.store.refuse(
+        new styloid.store.StoreException(
+            styloid.store.StoreException.Cause.DISK_FULL,
+            "The disk is full: free some space, then try again. Entries are kept until then.",
+            null));
+    type("9");
+    key(KeyCode.ENTER);
+    pause();
+    picture("c-not-saved");
+    Window.run(window::caseload);
+    pause();
+    picture("d-report");
+    System.exit(0);
+  }
+
+  private static void pause() throws InterruptedException {
+    for (int turn = 0; turn < 8; turn++) {
+      Window.settle();
+      Thread.sleep(120);
+    }
+  }
+
+  private void picture(String name) throws InterruptedException {
+    pause();
+    Window.picture(stage, folder.resolve(name + ".png"));
+  }
+
+  private void press(String words) {
+    Window.run(
+        () -> {
+          for (Node node : stage.getScene().getRoot().lookupAll(".button")) {
+            if (node instanceof Button button
+                && button.getText().equals(words)
+                && button.isVisible()) {
+              button.fire();
+              return;
+            }
+          }
+          throw new IllegalStateException("no button " + words);
+        });
+  }
+
+  private void type(String text) {
+    for (char c : text.toCharArray()) {
+      Window.run(
+          () ->
+              fire(
+                  new KeyEvent(
+                      KeyEvent.KEY_TYPED,
+                      String.valueOf(c),
+                      "",
+                      KeyCode.UNDEFINED,
+                      false,
+                      false,
+                      false,
+                      false)));
+    }
+  }
+
+  private void key(KeyCode code) {
+    Window.run(
+        () -> fire(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false)));
+  }
+
+  private void fire(KeyEvent event) {
+    Node owner = stage.getScene().getFocusOwner();
+    Event.fireEvent(owner == null ? stage.getScene().getRoot() : owner, event);
+  }
+}
