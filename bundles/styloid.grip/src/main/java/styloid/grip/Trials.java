@@ -100,29 +100,9 @@ record Trials(List<ItemKey> keys, List<Optional<Quantity>> readings) {
   String call(String function, Unit unit) {
     ArrayList<String> cells = new ArrayList<>();
     for (int i = 0; i < keys.size(); i++) {
-      cells.add(cell(keys.get(i), readings.get(i).orElseThrow().unit(), unit));
+      Unit typed = readings.get(i).orElseThrow().unit();
+      cells.add(keys.get(i).cellName() + ExactFactor.between(typed, unit));
     }
     return cells.stream().collect(Collectors.joining(",", function + "(", ")"));
-  }
-
-  /** A named entry times or divided by whichever factor is exact. */
-  private static String cell(ItemKey key, Unit from, Unit to) {
-    if (from == to) {
-      return key.cellName();
-    }
-    try {
-      BigDecimal factor = from.factor().divide(to.factor());
-      return key.cellName() + "*" + factor.stripTrailingZeros().toPlainString();
-    } catch (ArithmeticException endless) {
-      return key.cellName() + "/" + inverse(from, to);
-    }
-  }
-
-  private static String inverse(Unit from, Unit to) {
-    try {
-      return to.factor().divide(from.factor()).stripTrailingZeros().toPlainString();
-    } catch (ArithmeticException endless) {
-      return to.factor().toPlainString() + "*" + from.factor().toPlainString();
-    }
   }
 }

@@ -18,7 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import styloid.model.Patient.Dominance;
 import styloid.model.Patient.Sex;
+import styloid.model.Quantity;
 import styloid.model.Result;
+import styloid.model.Results;
 import styloid.model.Side;
 import styloid.model.Unit;
 
@@ -127,23 +129,29 @@ class NormRowsTest {
             : typed.stream()
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .divide(BigDecimal.valueOf(3), MathContext.DECIMAL128);
+    Results results = visit.results();
     double sd = row.number("sd").doubleValue();
     double mean = row.number("mean").doubleValue();
     String name = best ? "best" : measure;
     String where = row + " at age " + age + " height " + height;
     double z = expected.subtract(row.number("mean")).doubleValue() / sd;
-    assertEquals(z, visit.number("z-" + name, side), 1e-12, where);
+    assertEquals(z, number(results, "z-" + name, side), 1e-12, where);
     assertEquals(
         100 * NormalDistribution.of(mean, sd).cumulativeProbability(expected.doubleValue()),
-        visit.number("percentile-" + name, side),
+        number(results, "percentile-" + name, side),
         1e-11,
         where);
-    Result result = visit.result("z-" + name, side);
+    Result result = results.result(Say.key("z-" + name, side)).orElseThrow();
     assertTrue(
         result.why().sources().stream()
             .anyMatch(s -> s.status().code().equals(row.get("status")) && !s.citation().isBlank()),
         where);
     assertEquals("grip-norm", result.why().rule());
+  }
+
+  private static double number(Results results, String id, Side side) {
+    Quantity value = results.result(Say.key(id, side)).orElseThrow().quantity().orElseThrow();
+    return value.amount().doubleValue();
   }
 
   private static Side side(Row row, boolean best) {

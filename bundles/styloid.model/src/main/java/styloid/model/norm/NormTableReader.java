@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import styloid.model.Patient;
 import styloid.model.SourceStatus;
 import styloid.model.Unit;
@@ -30,7 +31,9 @@ final class NormTableReader {
           "mean",
           "sd",
           "unit");
-  private static final String CENTILE = "p[1-9][0-9]?";
+  private static final Pattern CENTILE = Pattern.compile("p[1-9][0-9]?");
+  private static final Pattern NUMBER = Pattern.compile("-?\\d{1,9}(\\.\\d{1,9})?");
+  private static final Pattern WHOLE = Pattern.compile("\\d{1,4}");
 
   private final String file;
   private final Unit.Dimension measures;
@@ -137,9 +140,12 @@ final class NormTableReader {
     TreeMap<Integer, BigDecimal> centiles = new TreeMap<>();
     LinkedHashMap<String, String> others = new LinkedHashMap<>();
     for (String column : columns) {
-      if (column.matches(CENTILE)) {
+      if (OWN.contains(column) || keys.contains(column)) {
+        continue;
+      }
+      if (CENTILE.matcher(column).matches()) {
         cells.number(column).ifPresent(c -> centiles.put(Integer.parseInt(column.substring(1)), c));
-      } else if (!OWN.contains(column) && !keys.contains(column) && !cells.text(column).isEmpty()) {
+      } else if (!cells.text(column).isEmpty()) {
         others.put(column, cells.text(column));
       }
     }
@@ -198,8 +204,9 @@ final class NormTableReader {
   }
 
   private SourceStatus status(String text) {
+    String code = text.replace(' ', '-');
     for (SourceStatus status : SourceStatus.values()) {
-      if (status.code().equals(text.replace(' ', '-'))) {
+      if (status.code().equals(code)) {
         return status;
       }
     }
@@ -257,7 +264,7 @@ final class NormTableReader {
       if (text.isEmpty()) {
         return Optional.empty();
       }
-      if (!text.matches("-?\\d{1,9}(\\.\\d{1,9})?")) {
+      if (!NUMBER.matcher(text).matches()) {
         throw refuse("\"" + text + "\" under " + column + " is not a number");
       }
       return Optional.of(new BigDecimal(text));
@@ -274,10 +281,13 @@ final class NormTableReader {
 
     private Optional<Integer> whole(String column) {
       String text = text(column);
-      if (!text.matches("\\d{0,4}")) {
+      if (text.isEmpty()) {
+        return Optional.empty();
+      }
+      if (!WHOLE.matcher(text).matches()) {
         throw refuse("\"" + text + "\" under " + column + " is not a whole number");
       }
-      return text.isEmpty() ? Optional.empty() : Optional.of(Integer.valueOf(text));
+      return Optional.of(Integer.valueOf(text));
     }
   }
 }
