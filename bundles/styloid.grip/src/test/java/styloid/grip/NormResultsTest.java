@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import styloid.model.Patient.Dominance;
 import styloid.model.Patient.Sex;
 import styloid.model.Side;
 import styloid.model.SourceStatus;
 import styloid.model.Unit;
+import styloid.model.norm.NormLookup;
 
 class NormResultsTest {
   private static final Unit KG = Unit.KILOGRAM_FORCE;
@@ -157,5 +159,11 @@ class NormResultsTest {
     assertEquals("norm.why.centiles-only", visit.reason("z-power", Side.RIGHT));
     assertEquals("norm.why.centiles-only", visit.reason("percentile-best", Side.UNSIDED));
     assertEquals("p10-to-p25", visit.choice("centile-best", Side.UNSIDED));
+  }
+
+  @ParameterizedTest
+  @EnumSource(NormLookup.Reason.class)
+  void everyReasonHasItsWords(NormLookup.Reason reason) {
+    assertTrue(Visit.texts().find("grip", "norm.why." + reason.code()).isPresent(), reason::code);
   }
 }
