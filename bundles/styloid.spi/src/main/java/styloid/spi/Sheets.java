@@ -11,6 +11,7 @@ import styloid.model.Entry;
 import styloid.model.Item;
 import styloid.model.ItemKey;
 import styloid.model.Message;
+import styloid.model.Outcome;
 import styloid.model.PatientContext;
 import styloid.model.Quantity;
 import styloid.model.Result;
@@ -25,15 +26,16 @@ public final class Sheets {
 
   private Sheets() {}
 
-  /** One sheet with every entry and every result of a test. */
+  /** One sheet with every entry of a test and every result of what was begun. */
   public static List<Sheet> fromItems(
       TestDefinition definition, PatientContext context, List<Result> results) {
     ArrayList<Sheet.Block> blocks = new ArrayList<>();
     for (Group group : definition.groups()) {
       entries(definition.id(), group, context).ifPresent(blocks::add);
     }
-    if (!results.isEmpty()) {
-      blocks.add(results(definition, results));
+    List<Result> begun = results.stream().filter(r -> begun(definition, r, context)).toList();
+    if (!begun.isEmpty()) {
+      blocks.add(results(definition, begun));
     }
     Message title = Message.of(definition.id(), "test.title");
     return List.of(new Sheet(definition.id().value(), title, blocks));
@@ -59,6 +61,29 @@ public final class Sheets {
       return Optional.empty();
     }
     return Optional.of(new Sheet.Table(Message.of(test, "group." + group.id()), columns, rows));
+  }
+
+  /**
+   * Whether anything was recorded that the result belongs to: all that merely waits for a test
+   * nobody began would fill every visit's sheet.
+   */
+  private static boolean begun(TestDefinition definition, Result result, PatientContext context) {
+    if (!(result.outcome() instanceof Outcome.Incomplete)) {
+      return true;
+    }
+    Side side = result.key().side();
+    Digit digit = result.key().digit();
+    Optional<Group> group =
+        definition
+            .result(result.key())
+            .flatMap(ResultDefinition::group)
+            .flatMap(id -> definition.groups().stream().filter(g -> g.id().equals(id)).findFirst());
+    List<Item> items = group.map(Group::items).orElseGet(definition::items);
+    return context.snapshot().entries().stream()
+        .map(Entry::key)
+        .filter(key -> side == Side.UNSIDED || key.side() == side)
+        .filter(key -> digit == Digit.NONE || key.digit() == digit)
+        .anyMatch(key -> items.stream().anyMatch(item -> item.has(key)));
   }
 
   private static Message head(Side side, int trial, int trials) {
