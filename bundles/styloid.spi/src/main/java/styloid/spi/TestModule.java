@@ -17,8 +17,8 @@ public interface TestModule {
   TestDefinition definition();
 
   /**
-   * What follows from the entries: for every key the definition's results name, a value or the
-   * reason why there is none.
+   * What follows from the entries: for each key the definition's results name a value or the reason
+   * why there is none. A result of something nobody began may be left out.
    */
   List<Result> results(PatientContext context);
 
