@@ -12,11 +12,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,6 +64,22 @@ class SchemaTest {
     assertTrue(example.find());
     assertTrue(valid(example.group(1)));
     assertEquals(List.of(), EvaluationFileTest.read(example.group(1)).problems());
+  }
+
+  @Test
+  void theFilesOfTheDemoClinicAreValidAndReadBackEqual() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("..", "..", "demo-data", "patients"))) {
+      List<Path> all = files.filter(f -> f.toString().endsWith(".json")).toList();
+      assertTrue(all.size() >= 12);
+      for (Path file : all) {
+        String text = Files.readString(file);
+        assertEquals(Set.of(), schema.validate(text, InputFormat.JSON), file.toString());
+        EvaluationFile.Read read = EvaluationFileTest.read(text);
+        assertEquals(List.of(), read.problems(), file.toString());
+        String again = EvaluationFileTest.written(read.record().orElseThrow());
+        assertEquals(read, EvaluationFileTest.read(again));
+      }
+    }
   }
 
   @ParameterizedTest
@@ -111,7 +129,7 @@ class SchemaTest {
   }
 
   private static void assertListed(List<String> codes) {
-    Set<Set<String>> lists = new java.util.HashSet<>();
+    Set<Set<String>> lists = new HashSet<>();
     Matcher matcher = Pattern.compile("\"enum\": \\[\\s*(.*?\")\\s*\\]").matcher(schemaText);
     while (matcher.find()) {
       TreeSet<String> list = new TreeSet<>();

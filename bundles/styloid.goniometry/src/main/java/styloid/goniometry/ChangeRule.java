@@ -100,6 +100,9 @@ final class ChangeRule extends MotionRule {
       Place place,
       Part part,
       Calculation meaning) {
+    if (readings.settings().semRefused()) {
+      return meaning.unavailable(place.result(part.meaning), "sem-setting", Settings.SEM);
+    }
     boolean same =
         before.visit.evaluation().therapist().equals(readings.context().evaluation().therapist());
     Optional<MeasurementError.Sem> sem =

@@ -8,12 +8,14 @@ import java.util.Optional;
  * The clinic's choices an evaluation was made under.
  *
  * @param reference code of the reference values, {@value #REFERENCE}; the consensus values if unset
- * @param error measurement error in degrees, {@value #ERROR}; empty when what is set is no number
- *     from 0 to 45, both included
- * @param sem the clinic's own standard error of measurement in degrees, {@value #SEM}; empty if
+ * @param error measurement error in degrees, {@value #ERROR}, 5 if unset; empty when what is set is
+ *     no number from 0 to 45, both included
+ * @param sem the clinic's own standard error of measurement in degrees, {@value #SEM}; empty when
  *     unset or no number above 0 and up to 45
+ * @param semRefused whether an SEM is set that is no such number
  */
-record Settings(String reference, Optional<BigDecimal> error, Optional<BigDecimal> sem) {
+record Settings(
+    String reference, Optional<BigDecimal> error, Optional<BigDecimal> sem, boolean semRefused) {
   static final String REFERENCE = "goniometry.reference";
   static final String ERROR = "goniometry.error";
   static final String SEM = "goniometry.sem";
@@ -23,10 +25,13 @@ record Settings(String reference, Optional<BigDecimal> error, Optional<BigDecima
   private static final BigDecimal MOST = BigDecimal.valueOf(45);
 
   static Settings of(Map<String, String> choices) {
+    Optional<BigDecimal> sem =
+        degrees(choices.getOrDefault(SEM, "")).filter(degrees -> degrees.signum() > 0);
     return new Settings(
         choices.getOrDefault(REFERENCE, DEFAULT_REFERENCE),
         degrees(choices.getOrDefault(ERROR, DEFAULT_ERROR)),
-        degrees(choices.getOrDefault(SEM, "")).filter(sem -> sem.signum() > 0));
+        sem,
+        choices.containsKey(SEM) && sem.isEmpty());
   }
 
   private static Optional<BigDecimal> degrees(String text) {

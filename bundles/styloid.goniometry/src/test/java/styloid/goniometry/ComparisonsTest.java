@@ -185,6 +185,19 @@ class ComparisonsTest {
         "beyond-95", visit.choice("elbow-flexion-active-change-meaning", Side.LEFT, Digit.NONE));
   }
 
+  @ParameterizedTest
+  @CsvSource({"0", "-2", "46", "two", "''"})
+  void anErrorThatCannotBeIsNamedAndNotReplaced(String sem) {
+    Visit visit =
+        new Visit()
+            .choosing(Settings.SEM, sem)
+            .after(earlier("pip-flexion-active", Digit.RING, "50"))
+            .degrees("pip-flexion-active", Side.LEFT, Digit.RING, "90");
+    Outcome outcome =
+        visit.result("pip-flexion-active-change-meaning", Side.LEFT, Digit.RING).outcome();
+    assertEquals("unavailable.sem-setting", ((Outcome.Unavailable) outcome).reason().key());
+  }
+
   @Test
   void aJointWithoutAPublishedErrorSaysSo() {
     Visit visit =

@@ -5,6 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -70,7 +71,7 @@ final class DataFolder {
   private void createUnlessThere(Path lock) throws IOException {
     try {
       Files.createFile(lock, mode("rw-------"));
-    } catch (java.nio.file.FileAlreadyExistsException e) {
+    } catch (FileAlreadyExistsException e) {
       // Another start was quicker; which of the two may go on is settled by the lock itself.
       return;
     }
@@ -82,7 +83,8 @@ final class DataFolder {
    * which only the holder of the lock can clear away safely.
    */
   private void nativeFolder() throws IOException {
-    if (System.getProperty(NATIVE_FOLDER) != null) {
+    String chosen = System.getProperty(NATIVE_FOLDER);
+    if (chosen != null && Files.isDirectory(Path.of(chosen))) {
       return;
     }
     Path own = Files.createDirectories(folder.resolve("native"), mode("rwx------"));

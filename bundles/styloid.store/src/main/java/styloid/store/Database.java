@@ -10,6 +10,7 @@ import java.sql.Statement;
 import java.time.DateTimeException;
 import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
+import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
 /** The open database: one connection, used by one thread at a time. */
@@ -109,7 +110,10 @@ final class Database {
 
   /** The file as a URI, since the driver would read meaning into some characters of a path. */
   private SQLiteDataSource source() {
-    SQLiteDataSource source = new SQLiteDataSource();
+    SQLiteConfig config = new SQLiteConfig();
+    // Else the driver asks for the last row's number after every insert.
+    config.setGetGeneratedKeys(false);
+    SQLiteDataSource source = new SQLiteDataSource(config);
     source.setUrl("jdbc:sqlite:" + file.toUri().toASCIIString());
     return source;
   }

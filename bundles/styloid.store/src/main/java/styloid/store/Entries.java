@@ -78,14 +78,10 @@ final class Entries {
   }
 
   private boolean isThere(EvaluationId id, Entry entry) throws SQLException, StoreException {
-    record Stored(String evaluation, Entry entry) {}
-
-    Optional<Stored> stored =
+    Optional<String> holder =
         sql.one(
-            row -> new Stored(row.text("evaluation"), entry(row)),
-            "SELECT * FROM entry WHERE id = ?",
-            entry.id());
-    if (stored.isPresent() && !stored.get().equals(new Stored(id.toString(), entry))) {
+            row -> row.text("evaluation"), "SELECT evaluation FROM entry WHERE id = ?", entry.id());
+    if (holder.isPresent() && !isSame(id, entry, holder.get())) {
       throw new StoreException(
           StoreException.Cause.CONFLICT,
           "Entry %s (%s) is stored already with other content. Nothing was changed. An entry is"
@@ -93,7 +89,13 @@ final class Entries {
               + " never altered: record a new one instead, with an id or time of its own.",
           null);
     }
-    return stored.isPresent();
+    return holder.isPresent();
+  }
+
+  private boolean isSame(EvaluationId id, Entry entry, String holder) throws SQLException {
+    Optional<Entry> stored =
+        sql.one(Entries::entry, "SELECT * FROM entry WHERE id = ?", entry.id());
+    return holder.equals(id.toString()) && stored.equals(Optional.of(entry));
   }
 
   private void insert(EvaluationId id, Entry entry) throws SQLException {
