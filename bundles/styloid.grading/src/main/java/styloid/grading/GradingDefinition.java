@@ -64,7 +64,7 @@ final class GradingDefinition {
   }
 
   private static Group group(Motion motion) {
-    boolean perDigit = !motion.digits().equals(Item.NO_DIGIT);
+    boolean perDigit = motion.digits().size() > 1;
     return new Group(
         motion.id(),
         motion.region(),
@@ -98,7 +98,10 @@ final class GradingDefinition {
     }
     items.add(
         item(motion, Observation.CONTRACTION, Felt.values(), Demand.ACTIVE_MOTION)
-            .askedWhen(all(untyped, is(gravity ? reduced : range, "none"))));
+            .askedWhen(
+                gravity
+                    ? all(untyped, is(range, "none"), is(reduced, "none"))
+                    : all(untyped, is(range, "none"))));
     items.addAll(remarks(motion, recorded(range)));
     items.add(Item.bothSides(typed, GRADES, Demand.NONE).asOptional());
     return items;
