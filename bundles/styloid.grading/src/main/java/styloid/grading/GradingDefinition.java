@@ -46,6 +46,9 @@ final class GradingDefinition {
   private static final ItemKind.Choices GRADES =
       new ItemKind.Choices(Grade.rankedGrades().stream().map(Grade::code).toList());
 
+  /** How long it was held before it gave way. */
+  private static final ItemKind HOLD_TIME = ItemKind.Number.of(Unit.SECOND, 0, 0, 5, 60, 1);
+
   private GradingDefinition() {}
 
   static TestDefinition build(List<Motion> catalogue) {
@@ -91,6 +94,10 @@ final class GradingDefinition {
     items.add(
         item(motion, Observation.HOLD, Hold.values(), Demand.RESISTANCE)
             .askedWhen(all(untyped, is(range, "full"))));
+    items.add(
+        Item.bothSides(motion.id() + "-hold-time", HOLD_TIME, Demand.NONE)
+            .askedWhen(all(untyped, is(motion.id() + "-hold", "yielded", "gave-way")))
+            .asOptional());
     if (gravity) {
       items.add(
           item(motion, Observation.REDUCED, Reduced.values(), Demand.ACTIVE_MOTION)

@@ -269,15 +269,12 @@ class RecordedGradeTest {
       record("thumb-ip-flexion-" + side, Side.RIGHT, Digit.THUMB, degrees);
       record("pip-flexion-" + side, Side.RIGHT, Digit.RING, degrees);
     }
-    record("thumb-ip-flexion-range", Side.RIGHT, Digit.THUMB, new Choice("full"));
-    record("thumb-ip-flexion-hold", Side.RIGHT, Digit.THUMB, new Choice("strong"));
+    strength("thumb-ip-flexion", "strong");
     for (Digit digit : List.of(Digit.RING, Digit.LITTLE)) {
       record("pip-flexion-range", Side.RIGHT, digit, new Choice("full"));
       record("pip-flexion-hold", Side.RIGHT, digit, new Choice("strong"));
     }
-    assertEquals(
-        grade("short-of-passive"),
-        result("thumb-ip-flexion-doubt", Side.RIGHT, Digit.THUMB).value());
+    assertEquals(grade("short-of-passive"), right("thumb-ip-flexion-doubt").value());
     assertEquals(
         grade("short-of-passive"), result("pip-flexion-doubt", Side.RIGHT, Digit.RING).value());
     assertEquals(grade("no-doubt"), result("pip-flexion-doubt", Side.RIGHT, Digit.LITTLE).value());
@@ -301,7 +298,7 @@ class RecordedGradeTest {
     strength("wrist-extension-radial", "strong");
     strength("elbow-extension", "moderate");
     strength("wrist-extension-ulnar", "gave-way");
-    thumb("gave-way");
+    strength("thumb-ip-extension", "gave-way");
     right("elbow-flexion-palm-up-range", "full");
     right("elbow-flexion-palm-up-hold", "strong");
     assertEquals(grade("3"), right("nerve-radial-lowest").value());
@@ -320,11 +317,6 @@ class RecordedGradeTest {
     right(motion + "-hold", hold);
   }
 
-  private void thumb(String hold) {
-    record("thumb-ip-extension-range", Side.RIGHT, Digit.THUMB, new Choice("full"));
-    record("thumb-ip-extension-hold", Side.RIGHT, Digit.THUMB, new Choice(hold));
-  }
-
   private static Optional<Value> count(int number) {
     return Optional.of(Quantity.of(Integer.toString(number), Unit.COUNT));
   }
@@ -333,7 +325,7 @@ class RecordedGradeTest {
   void aBoundIsNamedInARollUpButNotCounted() {
     strength("elbow-extension", "not-given");
     assertEquals(Optional.empty(), right("nerve-radial-lowest").value());
-    thumb("moderate");
+    strength("thumb-ip-extension", "moderate");
     assertEquals(count(1), right("nerve-radial-count").value());
     assertTrue(said(right("nerve-radial-count")).contains("at least 3"));
   }
@@ -346,8 +338,8 @@ class RecordedGradeTest {
       ends +=
           walk(definition.groupOf(new ItemId(motion + "-range")).orElseThrow(), Snapshot.empty());
     }
-    // full: 7 holds; short of full with gravity: 3, 3, 4 ways; range alone: 1, 1, 2 ways
-    assertEquals(7 + 3 + 3 + 4 + 7 + 1 + 1 + 2, ends);
+    // full: 8 holds; short of full with gravity: 3, 3, 4 ways; range alone: 1, 1, 2 ways
+    assertEquals(8 + 3 + 3 + 4 + 8 + 1 + 1 + 2, ends);
   }
 
   private int walk(Group group, Snapshot snapshot) {
