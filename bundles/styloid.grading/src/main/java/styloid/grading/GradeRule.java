@@ -50,7 +50,7 @@ final class GradeRule {
           case MODERATE_TO_STRONG -> whole ? Grade.G4 : Grade.G4_PLUS;
           case MODERATE -> Grade.G4;
           case SLIGHT_TO_MODERATE -> whole ? Grade.G4 : Grade.G4_MINUS;
-          case SLIGHT -> whole ? Grade.G4 : Grade.G3_PLUS;
+          case SLIGHT, YIELDED -> whole ? Grade.G4 : Grade.G3_PLUS;
           case GAVE_WAY -> Grade.G3;
           case NOT_GIVEN -> Grade.AT_LEAST_3;
         });

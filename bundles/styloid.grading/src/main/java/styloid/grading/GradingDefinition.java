@@ -46,6 +46,9 @@ final class GradingDefinition {
   private static final ItemKind.Choices GRADES =
       new ItemKind.Choices(Grade.rankedGrades().stream().map(Grade::code).toList());
 
+  /** How long it was held before it gave way. */
+  private static final ItemKind HOLD_TIME = ItemKind.Number.of(Unit.SECOND, 0, 0, 5, 60, 1);
+
   private GradingDefinition() {}
 
   static TestDefinition build(List<Motion> catalogue) {
@@ -64,7 +67,7 @@ final class GradingDefinition {
   }
 
   private static Group group(Motion motion) {
-    boolean perDigit = !motion.digits().equals(Item.NO_DIGIT);
+    boolean perDigit = motion.digits().size() > 1;
     return new Group(
         motion.id(),
         motion.region(),
@@ -91,6 +94,10 @@ final class GradingDefinition {
     items.add(
         item(motion, Observation.HOLD, Hold.values(), Demand.RESISTANCE)
             .askedWhen(all(untyped, is(range, "full"))));
+    items.add(
+        Item.bothSides(motion.id() + "-hold-time", HOLD_TIME, Demand.NONE)
+            .askedWhen(all(untyped, is(motion.id() + "-hold", "yielded", "gave-way")))
+            .asOptional());
     if (gravity) {
       items.add(
           item(motion, Observation.REDUCED, Reduced.values(), Demand.ACTIVE_MOTION)
@@ -98,7 +105,10 @@ final class GradingDefinition {
     }
     items.add(
         item(motion, Observation.CONTRACTION, Felt.values(), Demand.ACTIVE_MOTION)
-            .askedWhen(all(untyped, is(gravity ? reduced : range, "none"))));
+            .askedWhen(
+                gravity
+                    ? all(untyped, is(range, "none"), is(reduced, "none"))
+                    : all(untyped, is(range, "none"))));
     items.addAll(remarks(motion, recorded(range)));
     items.add(Item.bothSides(typed, GRADES, Demand.NONE).asOptional());
     return items;

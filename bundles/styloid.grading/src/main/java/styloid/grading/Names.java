@@ -18,7 +18,16 @@ import styloid.model.ResultId;
 record Names(
     Map<String, ItemId> items, Map<String, ResultId> results, Map<String, ItemId> measured) {
   static final List<String> ITEMS =
-      List.of("range", "hold", "reduced", "contraction", "pain", "substitution", "note", "typed");
+      List.of(
+          "range",
+          "hold",
+          "hold-time",
+          "reduced",
+          "contraction",
+          "pain",
+          "substitution",
+          "note",
+          "typed");
 
   static Names of(String motion, Optional<String> goniometry) {
     LinkedHashMap<String, ItemId> items = new LinkedHashMap<>();

@@ -43,6 +43,8 @@ record Observed(
     MODERATE,
     SLIGHT_TO_MODERATE,
     SLIGHT,
+    /** Resistance was borne, but gave way before the hold was over. */
+    YIELDED,
     /** Gave way at once: no resistance was tolerated. */
     GAVE_WAY,
     NOT_GIVEN;

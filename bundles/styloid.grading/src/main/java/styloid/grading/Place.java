@@ -18,9 +18,9 @@ import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.PatientContext;
 import styloid.model.Precaution;
+import styloid.model.Region;
 import styloid.model.ResultKey;
 import styloid.model.Side;
-import styloid.model.TestId;
 import styloid.model.Unit;
 import styloid.spi.Group;
 import styloid.spi.Withheld;
@@ -110,11 +110,15 @@ final class Place {
   }
 
   private ItemKey itemKey(String what) {
-    return itemKey(GradingDefinition.ID, motion.names().items().get(what));
+    return new ItemKey(GradingDefinition.ID, motion.names().items().get(what), side, digit, 1);
   }
 
-  private ItemKey itemKey(TestId test, ItemId item) {
-    return new ItemKey(test, item, side, digit, 1);
+  /**
+   * Goniometry names the thumb as the digit it is; here its motions are the only ones so called.
+   */
+  private ItemKey goniometryKey(ItemId item) {
+    Digit measured = motion.region() == Region.THUMB ? Digit.THUMB : digit;
+    return new ItemKey(GradingDefinition.GONIOMETRY, item, side, measured, 1);
   }
 
   ResultKey result(String what) {
@@ -172,7 +176,7 @@ final class Place {
   /** End of the {@code active} or {@code passive} range in degrees; more motion is greater. */
   Optional<BigDecimal> measured(String how) {
     return Optional.ofNullable(motion.names().measured().get(how))
-        .flatMap(item -> context.snapshot().quantity(itemKey(GradingDefinition.GONIOMETRY, item)))
+        .flatMap(item -> context.snapshot().quantity(goniometryKey(item)))
         .filter(q -> q.unit() == Unit.DEGREE)
         .map(q -> q.amount());
   }

@@ -24,7 +24,7 @@ import styloid.model.Codes;
 
 class GradeRuleTest {
   private static final Set<String> HELD =
-      Set.of("strong", "moderate-to-strong", "moderate", "slight-to-moderate", "slight");
+      Set.of("strong", "moderate-to-strong", "moderate", "slight-to-moderate", "slight", "yielded");
 
   @Test
   void everyCombinationComesToWhatTheTableSays() throws IOException {
@@ -42,7 +42,7 @@ class GradeRuleTest {
         }
       }
     }
-    assertEquals(2 * 2 * (5 * 8 * 4 * 3 + 5 * 8 * 3), combinations);
+    assertEquals(2 * 2 * (5 * 9 * 4 * 3 + 5 * 9 * 3), combinations);
     assertEquals(table.size(), used.size(), "each row of the table must decide something");
   }
 
@@ -222,6 +222,7 @@ class GradeRuleTest {
           FULL, STRONG,   , G5
           FULL, MODERATE, , G4
           FULL, SLIGHT,   , G3_PLUS G4
+          FULL, YIELDED,  , G3_PLUS G4
           FULL, GAVE_WAY, , G3
           FULL, NOT_GIVEN,, G3 G3_PLUS G4_MINUS G4 G4_PLUS G5
           FULL, ,         , G3 G3_PLUS G4_MINUS G4 G4_PLUS G5

@@ -30,6 +30,9 @@ final class StartWindow {
   private final CompletableFuture<Void> taken = new CompletableFuture<>();
   private final CompletableFuture<Void> closed = new CompletableFuture<>();
 
+  /** What the launcher itself shows at the moment; used on the window's thread. */
+  private Parent own;
+
   StartWindow(Words words) {
     this.words = words;
   }
@@ -58,19 +61,23 @@ final class StartWindow {
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     double width = Math.min(WIDTH, screen.getWidth());
     double height = Math.min(HEIGHT, screen.getHeight());
-    Scene scene = new Scene(ring, width, height);
-    scene.rootProperty().addListener((property, before, root) -> look(stage, ring));
-    stage.sceneProperty().addListener((property, before, now) -> look(stage, ring));
+    stage.sceneProperty().addListener((property, before, scene) -> look(scene));
     stage.showingProperty().addListener((property, before, showing) -> closeWhenHidden(showing));
     stage.setTitle(words.text("window.title"));
-    stage.setScene(scene);
+    show(stage, ring, width, height);
     stage.show();
     shown.complete(stage);
   }
 
-  private void look(Stage stage, Parent ring) {
-    Scene scene = stage.getScene();
-    if (scene != null && scene.getRoot() != ring && !taken.isDone()) {
+  private void show(Stage stage, Parent content, double width, double height) {
+    own = content;
+    Scene scene = new Scene(content, width, height);
+    scene.rootProperty().addListener((property, before, root) -> look(scene));
+    stage.setScene(scene);
+  }
+
+  private void look(Scene scene) {
+    if (scene != null && scene.getRoot() != own && !taken.isDone()) {
       // Taken once it has been laid out, so that "open" means there is something to see.
       scene.addPostLayoutPulseListener(() -> taken.complete(null));
       Platform.requestNextPulse();
@@ -88,7 +95,7 @@ final class StartWindow {
     return shown;
   }
 
-  /** Completes when something else than the ring is in the window. */
+  /** Completes when something that is not of the launcher is in the window. */
   CompletableFuture<Void> taken() {
     return taken;
   }
@@ -115,7 +122,7 @@ final class StartWindow {
     close.setOnAction(event -> stage.close());
     VBox all = new VBox(12, heading, advice, text, new HBox(12, copy, close));
     all.setPadding(new Insets(24));
-    stage.setScene(new Scene(all, stage.getScene().getWidth(), stage.getScene().getHeight()));
+    show(stage, all, stage.getScene().getWidth(), stage.getScene().getHeight());
     copy.requestFocus();
   }
 

@@ -93,27 +93,37 @@ final class WindowRun {
         : String.valueOf(e.getCause().getMessage());
   }
 
-  private int wait(Suite suite, Stage stage, CompletableFuture<Void> ready, Path data)
-      throws InterruptedException {
-    CompletableFuture<Object> first = CompletableFuture.anyOf(ready, window.closed());
-    int code = ExitCode.OK;
-    try {
-      first.get(SHELL_SECONDS, TimeUnit.SECONDS);
-    } catch (TimeoutException | ExecutionException e) {
-      code = ExitCode.NOT_STARTED;
-      ArrayList<String> lines = new ArrayList<>();
-      lines.add(words.text("report.no-shell", SHELL_SECONDS));
-      lines.addAll(startReportOf(suite).get());
-      lines.add(surroundings());
-      lines.forEach(err::println);
-      Platform.runLater(() -> window.report(stage, lines));
-    }
+  /** Also a shell that comes after the report was shown is welcome. */
+  private int wait(Suite suite, Stage stage, CompletableFuture<Void> ready, Path data) {
+    CompletableFuture<Void> reported =
+        CompletableFuture.runAsync(
+            () -> {
+              if (!ready.isDone() && !window.closed().isDone()) {
+                report(suite, stage, ready);
+              }
+            },
+            CompletableFuture.delayedExecutor(SHELL_SECONDS, TimeUnit.SECONDS));
+    CompletableFuture.anyOf(ready, window.closed()).join();
+    reported.cancel(false);
     if (ready.isDone()) {
       out.println(words.text("window.ready", data));
-      out.flush();
     }
     window.closed().join();
-    return code;
+    return ready.isDone() ? ExitCode.OK : ExitCode.NOT_STARTED;
+  }
+
+  private void report(Suite suite, Stage stage, CompletableFuture<Void> ready) {
+    ArrayList<String> lines = new ArrayList<>();
+    lines.add(words.text("report.no-shell", SHELL_SECONDS));
+    lines.addAll(startReportOf(suite).get());
+    lines.add(surroundings());
+    lines.forEach(err::println);
+    Platform.runLater(
+        () -> {
+          if (!ready.isDone() && !window.taken().isDone()) {
+            window.report(stage, lines);
+          }
+        });
   }
 
   private String surroundings() {

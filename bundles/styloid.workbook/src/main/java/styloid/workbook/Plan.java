@@ -21,7 +21,7 @@ final class Plan {
     ArrayList<Page> pages = new ArrayList<>();
     pages.add(SummaryPage.of(report, names.of(say.own("sheet.summary")), banner, say));
     List<String> own =
-        List.of("sheet.entries", "sheet.method", "sheet.cautions").stream()
+        List.of("sheet.change", "sheet.entries", "sheet.method", "sheet.cautions").stream()
             .map(key -> names.of(say.own(key)))
             .toList();
     PartPages parts = new PartPages(report, say);
@@ -30,9 +30,12 @@ final class Plan {
         pages.add(parts.page(sheet, names.of(say.message(sheet.title())), banner));
       }
     }
-    pages.add(EntriesPage.of(report, own.get(0), banner, say));
-    pages.add(MethodPage.of(report, own.get(1), banner, say));
-    pages.add(CautionsPage.of(report, own.get(2), banner, say));
+    if (ChangePage.applies(report)) {
+      pages.add(ChangePage.of(report, own.get(0), banner, say));
+    }
+    pages.add(EntriesPage.of(report, own.get(1), banner, say));
+    pages.add(MethodPage.of(report, own.get(2), banner, say));
+    pages.add(CautionsPage.of(report, own.get(3), banner, say));
     return Book.of(
         pages,
         edge(report, banner, say),

@@ -15,6 +15,7 @@ import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.ItemKind;
 import styloid.model.Region;
 import styloid.model.Side;
 import styloid.model.TestId;
@@ -23,13 +24,15 @@ import styloid.spi.Report;
 import styloid.spi.TestDefinition;
 
 /**
- * What stands out among the entries in force, judged without knowing any test: the answers of the
- * two sides differ, a value is absent for a reason, or an unlikely value was confirmed. Whether
- * numbers differ enough to matter is for the tests' results and findings to say.
+ * What stands out among the entries in force, judged from the definitions alone: an answer is not
+ * the one its test takes for the rest, the answers of the two sides differ, a value is absent for a
+ * reason, or an unlikely value was confirmed. Whether numbers differ enough to matter is for the
+ * tests' results and findings to say.
  */
 final class Unusual {
   /** Why an entry stands out; the words are {@code why.<code>}. */
   enum Why {
+    NOT_USUAL,
     SIDES_DIFFER,
     ABSENT,
     CONFIRMED
@@ -56,7 +59,7 @@ final class Unusual {
     ArrayList<Row> rows = new ArrayList<>();
     spots.forEach(
         (spot, sides) -> {
-          Set<Why> why = why(sides);
+          Set<Why> why = why(sides, usual(report, spot));
           if (!why.isEmpty()) {
             ItemKey key = sides.values().iterator().next().key();
             rows.add(new Row(region(report, key), key, sides, why));
@@ -66,11 +69,17 @@ final class Unusual {
     return rows;
   }
 
-  private static Set<Why> why(Map<Side, Entry> sides) {
+  private static Set<Why> why(Map<Side, Entry> sides, Optional<String> usual) {
     LinkedHashSet<Why> why = new LinkedHashSet<>();
     Optional<String> right = choice(sides.get(Side.RIGHT));
     Optional<String> left = choice(sides.get(Side.LEFT));
-    if (right.isPresent() && left.isPresent() && !right.equals(left)) {
+    boolean other =
+        sides.values().stream()
+            .map(Unusual::choice)
+            .anyMatch(choice -> choice.isPresent() && !choice.equals(usual));
+    if (usual.isPresent() && other) {
+      why.add(Why.NOT_USUAL);
+    } else if (right.isPresent() && left.isPresent() && !right.equals(left)) {
       why.add(Why.SIDES_DIFFER);
     }
     for (Entry entry : sides.values()) {
@@ -85,6 +94,26 @@ final class Unusual {
     return why;
   }
 
+  /** The answer the item's test takes for the rest, if it is one of the item's. */
+  private static Optional<String> usual(Report report, Spot spot) {
+    return definition(report, spot.test())
+        .flatMap(
+            test ->
+                test.restAs()
+                    .filter(
+                        answer ->
+                            test.item(spot.item())
+                                .filter(
+                                    item ->
+                                        item.kind() instanceof ItemKind.Choices c
+                                            && c.codes().contains(answer))
+                                .isPresent()));
+  }
+
+  private static Optional<TestDefinition> definition(Report report, TestId id) {
+    return report.definitions().stream().filter(test -> test.id().equals(id)).findFirst();
+  }
+
   private static Optional<String> choice(Entry entry) {
     return Optional.ofNullable(entry)
         .flatMap(Entry::value)
@@ -93,11 +122,9 @@ final class Unusual {
   }
 
   private static Region region(Report report, ItemKey key) {
-    for (TestDefinition test : report.definitions()) {
-      if (test.id().equals(key.test())) {
-        return test.groupOf(key.item()).map(Group::region).orElse(Region.LIMB);
-      }
-    }
-    return Region.LIMB;
+    return definition(report, key.test())
+        .flatMap(test -> test.groupOf(key.item()))
+        .map(Group::region)
+        .orElse(Region.LIMB);
   }
 }

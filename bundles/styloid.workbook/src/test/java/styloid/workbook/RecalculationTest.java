@@ -15,7 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import styloid.model.Side;
 import styloid.spi.Progress;
+import styloid.spi.Report;
 
 /** LibreOffice calculates our formulas anew and must come to the values we wrote. */
 class RecalculationTest {
@@ -61,14 +63,18 @@ class RecalculationTest {
   @Test
   void everyFormulaCellKeepsOurValue() throws Exception {
     Path file = folder.resolve("evaluation.xlsx");
-    new WorkbookExporter().write(Sample.full().report(), file, Progress.none());
+    Sample before = Sample.empty();
+    before.squeeze(Side.LEFT, "10.5", "11", "12.25");
+    Report report = Sample.full().after(LocalDate.of(2026, 2, 1), before).report();
+    new WorkbookExporter().write(report, file, Progress.none());
     long live =
-        Plan.of(Sample.full().report()).pages().stream()
+        Plan.of(report).pages().stream()
             .flatMap(page -> page.lines().stream())
             .flatMap(line -> line.boxes().stream())
             .filter(Box.Live.class::isInstance)
             .count();
-    assertEquals(16, live, "8 results on their sheet and again in the summary");
+    assertEquals(
+        18, live, "8 results on their sheet, again in the summary, and a change of 2 cells");
     assertEquals(List.of(), changed(file));
   }
 

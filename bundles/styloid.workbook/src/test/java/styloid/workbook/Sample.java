@@ -95,6 +95,13 @@ final class Sample {
     return sample;
   }
 
+  /** Adds earlier visits with what another sample recorded, newest first. */
+  Sample after(LocalDate day, Sample earlier) {
+    Evaluation visit = evaluation(past.size() + 1, day, Evaluation.State.SIGNED);
+    past.add(new PatientContext.Past(visit, Ledger.of(earlier.entries).snapshot()));
+    return this;
+  }
+
   static ItemKey key(String item, Side side, Digit digit, int trial) {
     return new ItemKey(SampleModule.ID, new ItemId(item), side, digit, trial);
   }
