@@ -39,7 +39,7 @@ final class ChoiceField extends Field {
   private final Label shown = new Label();
 
   ChoiceField(Stop stop, ItemKind.Choices kind, Home home, Room room) {
-    super(stop, home, room != Room.TIGHT);
+    super(stop, home, room);
     this.kind = kind;
     this.keys = ChoiceKeys.of(kind);
     this.answers =
@@ -64,9 +64,16 @@ final class ChoiceField extends Field {
 
   /** As wide as one line takes; narrower only where there is no room. */
   private static FlowPane flow() {
-    FlowPane flow = new FlowPane(4, 4);
-    flow.setPrefWrapLength(1400);
-    return flow;
+    return new FlowPane(4, 4) {
+      @Override
+      protected double computePrefWidth(double height) {
+        double all = getInsets().getLeft() + getInsets().getRight();
+        for (Node chip : getManagedChildren()) {
+          all += chip.prefWidth(-1) + getHgap();
+        }
+        return snapSizeX(all);
+      }
+    };
   }
 
   private List<Label> chips() {

@@ -43,16 +43,18 @@ abstract class Field {
   private final Label words = new Label();
   final boolean roomy;
 
-  Field(Stop stop, Home home, boolean roomy) {
+  Field(Stop stop, Home home, ChoiceField.Room room) {
     this.stop = stop;
     this.home = home;
-    this.roomy = roomy;
+    this.roomy = room != ChoiceField.Room.TIGHT;
     this.entering = new Entering(stop.key(), stop.item(), home.port(), home.texts().locale());
     this.note = new Note(this);
     box.setAlignment(Pos.CENTER_LEFT);
     box.getStyleClass().add("field");
     status.getStyleClass().add("status-word");
-    status.setMinWidth(roomy ? 62 : 0);
+    // Room is kept where it can be, so that nothing moves when the word comes.
+    boolean kept = room == ChoiceField.Room.LINE || room == ChoiceField.Room.FLOW;
+    status.setMinWidth(kept ? 62 : javafx.scene.layout.Region.USE_PREF_SIZE);
     words.getStyleClass().addAll("words", roomy ? "roomy" : "tight");
     words.setFocusTraversable(true);
     words.setOnMouseClicked(e -> words.requestFocus());

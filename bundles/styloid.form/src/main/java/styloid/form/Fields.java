@@ -28,11 +28,10 @@ final class Fields {
   /** A field for a key; {@code room} says how a list of answers is shown. */
   Field make(Group group, Item item, ItemKey key, ChoiceField.Room room) {
     Stop stop = new Stop(group, item, key);
-    boolean roomy = room != ChoiceField.Room.TIGHT;
     Field field =
         item.kind()
             .match(
-                (ItemKind.Number n) -> new QuantityField(stop, n, home, roomy),
+                (ItemKind.Number n) -> new QuantityField(stop, n, home, room),
                 c -> new ChoiceField(stop, c, home, room),
                 w -> new WordsField(stop, w, home, room));
     byKey.put(key, field);

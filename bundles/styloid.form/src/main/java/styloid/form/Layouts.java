@@ -144,6 +144,7 @@ final class Layouts {
     if (item.trials() > 1) {
       name.setText(name.getText() + " " + trial);
     }
+    name.getStyleClass().add("grid-name");
     nodes.add(name);
     nodes.add(notes);
     grid.add(name, 0, line);

@@ -18,8 +18,8 @@ final class QuantityField extends Field {
   private Optional<Unit> chosen = Optional.empty();
   private boolean drawing;
 
-  QuantityField(Stop stop, ItemKind.Number kind, Home home, boolean roomy) {
-    super(stop, home, roomy);
+  QuantityField(Stop stop, ItemKind.Number kind, Home home, ChoiceField.Room room) {
+    super(stop, home, room);
     this.kind = kind;
     text.getStyleClass().add("number");
     text.setPrefColumnCount(roomy ? 5 : 3);

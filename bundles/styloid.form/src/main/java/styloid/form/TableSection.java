@@ -27,6 +27,7 @@ import styloid.spi.Group;
 final class TableSection implements Sections.Section {
   private static final List<Side> COLUMNS = List.of(Side.RIGHT, Side.LEFT);
   private static final int SHORT_LIST = 4;
+  private static final int NAME_WIDTH = 92;
 
   private final GridPane grid = new GridPane();
   private final List<Head> heads = new ArrayList<>();
@@ -151,8 +152,8 @@ final class TableSection implements Sections.Section {
     Label name = new Label(follower.name());
     name.getStyleClass().add("item-name");
     name.setWrapText(true);
-    name.setMaxWidth(92);
-    name.setMinWidth(40);
+    name.setMinWidth(NAME_WIDTH);
+    name.setMaxWidth(NAME_WIDTH);
     HBox more = new HBox(8, SideHead.word(follower.key().side(), fields.home), name, field.box);
     more.setAlignment(Pos.CENTER_LEFT);
     more.getProperties().put(Follower.class, place(follower));

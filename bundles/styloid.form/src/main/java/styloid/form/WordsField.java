@@ -17,7 +17,7 @@ final class WordsField extends Field {
   private boolean drawing;
 
   WordsField(Stop stop, ItemKind.Words kind, Home home, ChoiceField.Room room) {
-    super(stop, home, room != ChoiceField.Room.TIGHT);
+    super(stop, home, room);
     if (kind.longest() <= ONE_LINE || room != ChoiceField.Room.FLOW) {
       TextField line = new TextField();
       line.setPrefColumnCount(room == ChoiceField.Room.TIGHT ? 8 : 18);

@@ -35,14 +35,14 @@ import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
 /** The real session with the real test modules on invented patients, without OSGi. */
-final class Clinic {
+public final class Clinic {
   static final LocalDate DAY = LocalDate.of(2026, 3, 2);
   static final Clock CLOCK =
       Clock.fixed(DAY.atTime(10, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
   private static final List<String> MODULES =
       List.of(
           "styloid.screen.Screen",
-          "styloid.grading.ManualGrading",
+          "styloid.grading.Grading",
           "styloid.goniometry.Goniometry",
           "styloid.grip.GripModule");
 
@@ -208,6 +208,16 @@ final class Clinic {
               Choice choice = new Choice(choices.codes().get(Integer.parseInt(place) - 1));
               session.record(new ItemKey(id, found.id(), side, Digit.NONE, 1), choice, false);
             });
+  }
+
+  /** The newest evaluation of the first patient, open. */
+  public static OpenEvaluation opened() {
+    Clinic clinic = new Clinic();
+    try {
+      return clinic.openFirst(clinic.fill());
+    } catch (StoreException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   OpenEvaluation openFirst(Patient patient) throws StoreException {

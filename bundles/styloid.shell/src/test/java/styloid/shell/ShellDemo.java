@@ -80,7 +80,7 @@ final class ShellDemo {
     key(KeyCode.F1);
     picture("9-keys");
     key(KeyCode.ESCAPE);
-    for (int page = 0; page < 14; page++) {
+    for (int page = 0; page < 24; page++) {
       Window.run(
           () ->
               fire(
@@ -110,9 +110,9 @@ final class ShellDemo {
   }
 
   private static void pause() throws InterruptedException {
-    for (int turn = 0; turn < 8; turn++) {
+    for (int turn = 0; turn < 4; turn++) {
       Window.settle();
-      Thread.sleep(120);
+      Thread.sleep(100);
     }
   }
 

@@ -68,8 +68,8 @@ public final class EvaluationView extends BorderPane {
     setCenter(middle());
     setRight(rail);
     setBottom(status);
-    navigation.setPrefWidth(236);
-    rail.setPrefWidth(292);
+    navigation.setPrefWidth(250);
+    rail.setPrefWidth(294);
     form.current().addListener((o, was, is) -> rail.show(stand, page, is));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }

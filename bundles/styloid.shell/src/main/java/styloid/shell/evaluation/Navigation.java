@@ -7,6 +7,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import styloid.form.Completion;
@@ -121,8 +122,9 @@ final class Navigation extends ScrollPane {
     button.getStyleClass().addAll("nav", style);
     button.setMaxWidth(Double.MAX_VALUE);
     button.setOnAction(e -> go.run());
-    int indent = whole ? 18 : style.equals("nav-group") ? 46 : 32;
+    int indent = whole ? 18 : style.equals("nav-group") ? 37 : 25;
     line.prefWidthProperty().bind(button.widthProperty().subtract(indent));
+    button.setTooltip(new Tooltip(name));
     items.getChildren().add(button);
     made.add(new Item(button, mark, label, state, page, groups));
   }

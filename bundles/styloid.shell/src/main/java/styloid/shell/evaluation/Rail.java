@@ -31,7 +31,7 @@ import styloid.spi.Texts;
  * come, the value of the last visit, findings. Never takes the focus.
  */
 final class Rail extends VBox {
-  private static final double LOWER_SHARE = 0.52;
+  private static final double LOWER_SHARE = 0.46;
 
   private final Texts texts;
   private final VBox before = new VBox(14);

@@ -1,0 +1,364 @@
+package styloid.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import styloid.model.Choice;
+import styloid.model.Digit;
+import styloid.model.ItemId;
+import styloid.model.ItemKey;
+import styloid.model.Patient;
+import styloid.model.PatientContext;
+import styloid.model.Result;
+import styloid.model.Side;
+import styloid.model.TestId;
+import styloid.model.Value;
+import styloid.session.Session;
+import styloid.spi.TestDefinition;
+import styloid.spi.TestModule;
+import styloid.store.StoreException;
+
+/** The whole window on the real session and modules, without a display. */
+class ShellWindowTest {
+  private Clinic clinic;
+  private Patient patient;
+  private Stage stage;
+  private ShellWindow window;
+
+  @BeforeEach
+  void open() throws StoreException {
+    clinic = new Clinic();
+    patient = clinic.fill();
+    Window.start();
+    stage = Window.on(Stage::new);
+    window = Window.on(() -> window(List.of("styloid.example waits for something")));
+  }
+
+  private ShellWindow window(List<String> report) {
+    stage.setWidth(1366);
+    stage.setHeight(768);
+    return new ShellWindow(
+        stage, Clinic.CLOCK, clinic.therapists, Optional.of("all invented"), () -> report);
+  }
+
+  private void start(Optional<Session> session) {
+    Window.run(
+        () -> {
+          window.open(session);
+          stage.show();
+        });
+  }
+
+  private void openEvaluation() throws StoreException {
+    start(Optional.of(clinic.session()));
+    clinic.openFirst(patient);
+    Window.run(window::evaluation);
+    Window.settle();
+  }
+
+  @AfterEach
+  void close() {
+    Window.run(
+        () -> {
+          window.dispose();
+          stage.hide();
+        });
+  }
+
+  private static void await(String what, BooleanSupplier there) {
+    long end = System.nanoTime() + 20_000_000_000L;
+    while (!Window.on(there::getAsBoolean)) {
+      assertTrue(System.nanoTime() < end, "not there: " + what);
+    }
+  }
+
+  private List<String> words() {
+    ArrayList<String> all = new ArrayList<>();
+    collect(stage.getScene().getRoot(), all);
+    return all;
+  }
+
+  private static void collect(Node node, List<String> into) {
+    if (!node.isVisible()) {
+      return;
+    } else if (node instanceof Labeled labeled && labeled.getText() != null) {
+      into.add(labeled.getText());
+    } else if (node instanceof TextInputControl text) {
+      into.add(String.valueOf(text.getText()));
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(child, into));
+    }
+  }
+
+  private void awaitWords(String part) {
+    await(part, () -> words().stream().anyMatch(w -> w.contains(part)));
+  }
+
+  private void press(String button) {
+    Window.run(
+        () ->
+            stage.getScene().getRoot().lookupAll(".button").stream()
+                .filter(n -> n instanceof Button b && button.equals(b.getText()) && b.isVisible())
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .fire());
+    Window.settle();
+  }
+
+  private void fill(String name, String text) {
+    Window.run(
+        () ->
+            stage.getScene().getRoot().lookupAll(".text-field").stream()
+                .filter(n -> name.equals(n.getAccessibleText()))
+                .map(TextField.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .setText(text));
+  }
+
+  private void type(String characters) {
+    for (char c : characters.toCharArray()) {
+      fire(
+          new KeyEvent(
+              KeyEvent.KEY_TYPED,
+              String.valueOf(c),
+              "",
+              KeyCode.UNDEFINED,
+              false,
+              false,
+              false,
+              false));
+    }
+  }
+
+  private void key(KeyCode code, boolean control) {
+    fire(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, control, false, false));
+  }
+
+  private void fire(KeyEvent event) {
+    Window.run(() -> Event.fireEvent(stage.getScene().getFocusOwner(), event));
+    Window.settle();
+  }
+
+  private Optional<Value> value(String item, Side side) {
+    ItemKey key = new ItemKey(new TestId("screen"), new ItemId(item), side, Digit.NONE, 1);
+    return clinic.session().current().orElseThrow().context().snapshot().value(key);
+  }
+
+  @Test
+  void caseloadIsFoundWhileTypingAndShowsTheBanner() {
+    start(Optional.of(clinic.session()));
+    awaitWords("16 found");
+    awaitWords("no resistance: left wrist");
+    fill("Search name, record number or birth date (year-month-day)", "madeup");
+    awaitWords("1 found");
+    awaitWords("Flexor tendon repair");
+    assertTrue(Window.on(() -> words().contains("all invented")));
+    assertTrue(Window.on(() -> words().contains("styloid.example waits for something")));
+  }
+
+  @Test
+  void aNewPatientIsRefusedWithReasonsThenStored() {
+    start(Optional.of(clinic.session()));
+    awaitWords("16 found");
+    press("New patient");
+    press("Save patient");
+    awaitWords("Type a record number of 1 to 60 characters.");
+    fill("Record number", "00999");
+    fill("Name", "Newly Invented");
+    fill("Birth date", "1999-09-09");
+    press("Save patient");
+    awaitWords("17 found");
+    awaitWords("Newly Invented");
+    press("New evaluation");
+    awaitWords("New evaluation of Newly Invented");
+    press("Begin evaluation");
+    awaitWords("Screen of active motion");
+    awaitWords("Mar 2, 2026, A. Therapist, draft");
+  }
+
+  @Test
+  void whatIsTypedIsRecordedSavedAndThereAfterReopening() throws StoreException {
+    openEvaluation();
+    awaitWords("Shoulder");
+    await("focus", () -> stage.getScene().getFocusOwner() != null);
+    Window.settle();
+    type("1");
+    assertEquals(Optional.of(new Choice("full")), value("shoulder-flexion", Side.RIGHT));
+    type("2");
+    assertEquals(Optional.of(new Choice("limited")), value("shoulder-flexion", Side.LEFT));
+    awaitWords("All entries saved");
+    key(KeyCode.Z, true);
+    assertEquals(Optional.empty(), value("shoulder-flexion", Side.LEFT));
+    key(KeyCode.Y, true);
+    press("Close");
+    awaitWords("16 found");
+    assertTrue(clinic.session().current().isEmpty());
+    clinic.openFirst(patient);
+    assertEquals(Optional.of(new Choice("limited")), value("shoulder-flexion", Side.LEFT));
+  }
+
+  @Test
+  void theRestIsRecordedAfterAskingOnce() throws StoreException {
+    openEvaluation();
+    awaitWords("Rest as full (70)");
+    press("Rest as full (70)");
+    assertEquals(Optional.empty(), value("shoulder-flexion", Side.LEFT));
+    press("Record full for 70");
+    await("rest", () -> value("reach-behind-back", Side.LEFT).isPresent());
+    assertEquals(Optional.of(new Choice("limited")), value("wrist-flexion", Side.LEFT));
+    await("offer gone", () -> words().stream().noneMatch(w -> w.startsWith("Rest as full")));
+  }
+
+  @Test
+  void aFullDiskIsSaidAndTriedAgain() throws StoreException {
+    openEvaluation();
+    awaitWords("Shoulder");
+    Window.settle();
+    clinic.store.refuse(
+        new StoreException(StoreException.Cause.DISK_FULL, "The disk is full.", null));
+    type("1");
+    awaitWords("Not saved: 1");
+    awaitWords("The disk is full.");
+    clinic.store.refuse(null);
+    press("Try again");
+    awaitWords("All entries saved");
+    assertEquals(Optional.of(new Choice("full")), value("shoulder-flexion", Side.RIGHT));
+  }
+
+  @Test
+  void aFaultyModuleShowsACardAndTheRestGoesOn() throws StoreException {
+    TestDefinition screen = clinic.session().tests().get(0);
+    TestDefinition broken =
+        new TestDefinition(
+            new TestId("broken"),
+            "1.0",
+            99,
+            screen.groups(),
+            screen.cautions(),
+            screen.testCautions(),
+            List.of(),
+            Set.of(),
+            screen.labels());
+    clinic.give(
+        "addModule",
+        TestModule.class,
+        new TestModule() {
+          @Override
+          public TestDefinition definition() {
+            return broken;
+          }
+
+          @Override
+          public List<Result> results(PatientContext context) {
+            throw new IllegalStateException("made to fail");
+          }
+        });
+    clinic.session().settle();
+    openEvaluation();
+    awaitWords("Entries are safe.");
+    type("1");
+    assertEquals(Optional.of(new Choice("full")), value("shoulder-flexion", Side.RIGHT));
+  }
+
+  @Test
+  void exportSaysWhereTheFileLies(@TempDir Path folder) throws Exception {
+    openEvaluation();
+    awaitWords("Shoulder");
+    press("Export");
+    Path file = folder.resolve("out.txt");
+    fill("File", file.toString());
+    press2("Export");
+    awaitWords("Written to " + file);
+    assertEquals("Imke Invented", Files.readString(file));
+  }
+
+  @Test
+  void anExportThatFailsSaysWhy(@TempDir Path folder) throws Exception {
+    openEvaluation();
+    awaitWords("Shoulder");
+    press("Export");
+    fill("File", folder.resolve("missing").resolve("out.txt").toString());
+    press2("Export");
+    awaitWords("Nothing was written.");
+  }
+
+  /** The button of the card that covers the screen. */
+  private void press2(String button) {
+    Window.run(
+        () ->
+            stage.getScene().getRoot().lookupAll(".cover-card .button").stream()
+                .filter(n -> n instanceof Button b && button.equals(b.getText()))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .fire());
+  }
+
+  @Test
+  void withoutSessionTheWindowSaysWhatIsWrong() {
+    start(Optional.empty());
+    awaitWords("A part the window needs did not start");
+    assertTrue(Window.on(() -> words().contains("styloid.example waits for something")));
+    Window.run(() -> window.use(clinic.session()));
+    awaitWords("16 found");
+  }
+
+  @Test
+  void aStoreThatCannotBeOpenedIsReportedAndTriedAgain() {
+    clinic.store.refuse(
+        new StoreException(StoreException.Cause.IN_USE, "Another window uses it.", null));
+    start(Optional.of(clinic.session()));
+    awaitWords("The patient store cannot be used");
+    awaitWords("Another window uses it.");
+    clinic.store.refuse(null);
+    press("Try again");
+    awaitWords("16 found");
+  }
+
+  @Test
+  void everyFocusableNodeOfTheEvaluationHasAName() throws StoreException {
+    openEvaluation();
+    awaitWords("Shoulder");
+    List<String> silent = new ArrayList<>();
+    Window.run(() -> silent(stage.getScene().getRoot(), silent));
+    assertEquals(List.of(), silent);
+    assertFalse(Window.on(() -> words().isEmpty()));
+  }
+
+  private static void silent(Node node, List<String> into) {
+    boolean named =
+        node.getAccessibleText() != null && !node.getAccessibleText().isBlank()
+            || node instanceof Labeled l && l.getText() != null && !l.getText().isBlank();
+    if (node.isFocusTraversable() && !named) {
+      into.add(node.toString());
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> silent(child, into));
+    }
+  }
+}
