@@ -11,7 +11,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Reads a table beside this class: a line of column names, then rows; cells may be quoted. */
+/**
+ * Reads a table beside this class: {@code #} lines about it, a line of column names, then rows;
+ * cells may be quoted.
+ */
 final class Csv {
   private Csv() {}
 
@@ -27,12 +30,10 @@ final class Csv {
         throw new IllegalArgumentException(file + " is missing");
       }
       BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-      List<String> columns = cells(lines.readLine());
-      ArrayList<Map<String, String>> rows = new ArrayList<>();
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        rows.add(row(file, columns, cells(line)));
-      }
-      return rows;
+      List<List<String>> table =
+          lines.lines().filter(line -> !line.startsWith("#")).map(Csv::cells).toList();
+      List<String> columns = table.get(0);
+      return table.subList(1, table.size()).stream().map(r -> row(file, columns, r)).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
