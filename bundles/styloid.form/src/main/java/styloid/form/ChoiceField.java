@@ -49,6 +49,7 @@ final class ChoiceField extends Field {
     answers.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
     answers.setOnMouseClicked(e -> answers.requestFocus());
     shown.getStyleClass().add("chosen-word");
+    shown.setWrapText(true);
     if (room == Room.TIGHT) {
       answers.getChildren().add(shown);
       note.offer(chips());

@@ -6,6 +6,9 @@ import styloid.model.Codes;
 
 /** What a key asks for while a field has the focus; its words are {@code keys.<code>}. */
 enum Command {
+  /** Records and goes on to what must be filled. */
+  ENTER,
+  /** Records and goes on to the next place of any kind. */
   NEXT,
   PREVIOUS,
   NO_VALUE,
@@ -28,7 +31,7 @@ enum Command {
    */
   static Optional<Command> pressed(KeyCode key, boolean control, boolean shift) {
     return switch (key) {
-      case ENTER -> shift ? Optional.empty() : Optional.of(NEXT);
+      case ENTER -> shift ? Optional.empty() : Optional.of(ENTER);
       case DOWN -> Optional.of(NEXT);
       case TAB -> Optional.of(shift ? PREVIOUS : NEXT);
       case UP -> Optional.of(PREVIOUS);

@@ -179,7 +179,11 @@ abstract class Field {
     Texts texts = home.texts();
     String place = texts.place(key().side(), key().digit());
     StringBuilder name = new StringBuilder(place.isEmpty() ? "" : place + ", ");
-    name.append(texts.item(key()));
+    String item = texts.item(key());
+    String group = texts.label(key().test().value(), "group." + stop.group().id());
+    // "Range" says too little without its motion; "Elbow flexion" says it all under "Elbow".
+    boolean said = item.contains(group.split("[ ,]")[0]);
+    name.append(said ? item : group + ": " + item);
     if (stop.item().trials() > 1) {
       name.append(", ").append(say("trial", key().trial(), stop.item().trials()));
     }
@@ -203,6 +207,13 @@ abstract class Field {
     if (then == Entering.Then.NEXT) {
       home.moveOn(this);
     }
+  }
+
+  /** Enter or Tab: commits, and tells whether entry may go on. */
+  final Entering.Then enter() {
+    Entering.Then then = entering.enter(unit());
+    draw();
+    return then;
   }
 
   final void change(Consumer<Entering> what) {

@@ -196,7 +196,8 @@ public final class FormView extends BorderPane {
 
   private void run(Command command, Field field) {
     switch (command) {
-      case NEXT -> next(field);
+      case ENTER -> next(field, true);
+      case NEXT -> next(field, false);
       case PREVIOUS -> go(route.previous(field.key(), state), false);
       case NO_VALUE -> field.noValue();
       case OTHER_SIDE -> route.otherSide(field.key()).ifPresent(this::focusOn);
@@ -209,11 +210,11 @@ public final class FormView extends BorderPane {
     }
   }
 
-  private void next(Field field) {
+  private void next(Field field, boolean skipOptional) {
     if (state.readOnly() || field.withheld()) {
-      moveOn(field);
-    } else {
-      field.act(e -> e.enter(field.unit()));
+      moveOn(field, skipOptional);
+    } else if (field.enter() == Entering.Then.NEXT) {
+      moveOn(field, skipOptional);
     }
   }
 
@@ -234,8 +235,9 @@ public final class FormView extends BorderPane {
     }
   }
 
-  private void moveOn(Field from) {
-    go(route.next(from.key(), state), true);
+  private void moveOn(Field from, boolean skipOptional) {
+    ItemKey key = from.key();
+    go(skipOptional ? route.onward(key, state) : route.next(key, state), true);
   }
 
   private void focusChanged(Field field, boolean focused) {
@@ -275,7 +277,7 @@ public final class FormView extends BorderPane {
 
     @Override
     public void moveOn(Field from) {
-      FormView.this.moveOn(from);
+      FormView.this.moveOn(from, true);
     }
 
     @Override

@@ -35,10 +35,24 @@ final class Leads {
     return rows;
   }
 
-  /** A follower's name without the name of its lead: "pain" of "Elbow flexion: pain". */
+  /** A name without the words it shares with the one before it: "pain" of "Flexion: pain". */
   static String shortName(String lead, String follower) {
-    String rest = follower.startsWith(lead) ? follower.substring(lead.length()) : follower;
-    String bare = rest.replaceFirst("^[\\s:,;-]+", "");
+    int shared = 0;
+    int most = Math.min(lead.length(), follower.length());
+    while (shared < most && lead.charAt(shared) == follower.charAt(shared)) {
+      shared++;
+    }
+    while (shared > 0 && inWord(lead, shared) | inWord(follower, shared)) {
+      shared--;
+    }
+    String bare = follower.substring(shared).replaceFirst("^[\\s:,;-]+", "");
     return bare.isEmpty() ? follower : bare;
+  }
+
+  /** Whether a cut at this place would go through a word. */
+  private static boolean inWord(String text, int at) {
+    return at < text.length()
+        && Character.isLetterOrDigit(text.charAt(at))
+        && Character.isLetterOrDigit(text.charAt(at - 1));
   }
 }

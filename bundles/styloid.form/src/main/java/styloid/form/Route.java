@@ -3,6 +3,7 @@ package styloid.form;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import styloid.model.Item;
 import styloid.model.ItemKey;
 import styloid.spi.Group;
@@ -30,20 +31,35 @@ final class Route {
     return stops;
   }
 
-  /** The next place to stop at; empty at the end of the page. */
+  /** The next place to stop at, whether it may be left out or not; empty at the end of the page. */
   Optional<ItemKey> next(ItemKey from, FormState state) {
-    return search(from, state, 1);
+    return search(from, state, 1, stop -> true);
   }
 
   /** The place before; empty at the beginning of the page. */
   Optional<ItemKey> previous(ItemKey from, FormState state) {
-    return search(from, state, -1);
+    return search(from, state, -1, stop -> true);
   }
 
-  private Optional<ItemKey> search(ItemKey from, FormState state, int step) {
+  /**
+   * The next place that must be filled. Whoever has gone to one that may be left out is led through
+   * those of its group.
+   */
+  Optional<ItemKey> onward(ItemKey from, FormState state) {
+    Stop here = stops.get(indexOf(from));
+    return search(
+        from,
+        state,
+        1,
+        stop ->
+            !stop.item().optional() || here.item().optional() && stop.group().equals(here.group()));
+  }
+
+  private Optional<ItemKey> search(
+      ItemKey from, FormState state, int step, Predicate<Stop> wanted) {
     for (int at = indexOf(from) + step; at >= 0 && at < stops.size(); at += step) {
       Stop stop = stops.get(at);
-      if (state.stopsAt(stop.group(), stop.item(), stop.key())) {
+      if (wanted.test(stop) && state.stopsAt(stop.group(), stop.item(), stop.key())) {
         return Optional.of(stop.key());
       }
     }

@@ -27,6 +27,11 @@ import styloid.spi.Group;
 final class TableSection implements Sections.Section {
   private static final List<Side> COLUMNS = List.of(Side.RIGHT, Side.LEFT);
   private static final int SHORT_LIST = 4;
+  private static final int LONGEST_LIST = 9;
+
+  /** Characters of all answers together that fit half the width. */
+  private static final int ONE_LINE = 20;
+
   private static final int NAME_WIDTH = 92;
 
   private final GridPane grid = new GridPane();
@@ -121,12 +126,16 @@ final class TableSection implements Sections.Section {
     return cell;
   }
 
-  private static ChoiceField.Room room(Item item) {
-    if (item.trials() > 1) {
+  private ChoiceField.Room room(Item item) {
+    boolean list = item.kind() instanceof ItemKind.Choices;
+    int answers = item.kind() instanceof ItemKind.Choices c ? c.codes().size() : 0;
+    if (item.trials() > 1 || answers > LONGEST_LIST) {
       return ChoiceField.Room.TIGHT;
     }
-    boolean few = item.kind() instanceof ItemKind.Choices c && c.codes().size() <= SHORT_LIST;
-    return few ? ChoiceField.Room.LINE : ChoiceField.Room.FLOW;
+    ItemKey any = item.keys(test).get(0);
+    int length = String.join("", fields.home.texts().choices(any, item)).length();
+    boolean fits = !list || answers <= SHORT_LIST && length <= ONE_LINE;
+    return fits ? ChoiceField.Room.LINE : ChoiceField.Room.FLOW;
   }
 
   @Override

@@ -46,7 +46,7 @@ class KeysTest {
   @CsvSource(
       textBlock =
           """
-          ENTER, false, false, NEXT
+          ENTER, false, false, ENTER
           TAB, false, false, NEXT
           TAB, false, true, PREVIOUS
           UP, false, false, PREVIOUS

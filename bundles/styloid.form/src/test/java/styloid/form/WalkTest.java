@@ -78,6 +78,28 @@ class WalkTest {
   }
 
   @Test
+  void enterPassesWhatMayBeLeftOutUnlessOneIsThere() {
+    Memory memory = memory();
+    Route route = Route.through(memory.state(), List.of(SampleTest.named("strength")));
+    ItemKey range = SampleTest.key("range", Side.RIGHT);
+    ItemKey grade = SampleTest.key("grade", Side.RIGHT);
+    ItemKey remark = SampleTest.key("remark", Side.RIGHT);
+    assertEquals(Optional.of(grade), route.next(range, memory.state()));
+    assertEquals(Optional.of(range.opposite()), route.onward(range, memory.state()));
+    assertEquals(Optional.of(remark), route.onward(grade, memory.state()));
+    assertEquals(Optional.of(range.opposite()), route.onward(remark, memory.state()));
+  }
+
+  @Test
+  void namesLoseTheWordsTheyShare() {
+    assertEquals("pain", Leads.shortName("Elbow flexion", "Elbow flexion: pain"));
+    assertEquals("passive", Leads.shortName("Supination, active", "Supination, passive"));
+    assertEquals("flexion", Leads.shortName("Elbow", "Elbow flexion"));
+    assertEquals("Fingertips", Leads.shortName("Finger", "Fingertips"));
+    assertEquals("Range", Leads.shortName("Range", "Range"));
+  }
+
+  @Test
   void walkEndsAtBothEndsOfThePage() {
     Memory memory = memory();
     Route route = Route.through(memory.state(), List.of(SampleTest.named("motions")));

@@ -20,11 +20,11 @@ import styloid.spi.ResultDefinition;
 import styloid.spi.TestDefinition;
 
 /**
- * The results of the summary: of each test first those that belong to it as a whole, then in its
- * own order, up to a number that leaves the summary on one page.
+ * The results of the summary: of each test first those that belong to it as a whole, then those in
+ * which the sides differ, up to a number that leaves the summary on one page.
  */
 final class KeyResults {
-  private static final int MOST_OF_A_TEST = 10;
+  private static final int MOST_OF_A_TEST = 8;
 
   private KeyResults() {}
 
@@ -35,18 +35,18 @@ final class KeyResults {
     boolean any = false;
     for (TestDefinition test : report.definitions()) {
       List<Map<Side, Result>> found = found(test, report);
-      if (found.isEmpty()) {
+      List<Map<Side, Result>> shown = shown(test, found, say);
+      if (shown.isEmpty()) {
         continue;
       }
       ArrayList<List<Box>> rows = new ArrayList<>();
-      for (Map<Side, Result> one : found.subList(0, Math.min(found.size(), MOST_OF_A_TEST))) {
-        rows.add(row(test, one, say));
-      }
-      boolean unsided = found.stream().anyMatch(one -> one.containsKey(Side.UNSIDED));
+      shown.forEach(one -> rows.add(row(test, one, say)));
+      boolean unsided = shown.stream().anyMatch(one -> one.containsKey(Side.UNSIDED));
       String status = say.own("head.status");
       SummaryPage.sides(page, say.test(test.id()), status, rows, unsided, say);
-      if (found.size() > MOST_OF_A_TEST) {
-        page.across(say.own("summary.more-results", found.size() - MOST_OF_A_TEST), Look.TEXT);
+      int more = found.size() - shown.size();
+      if (more > 0) {
+        page.across(say.own("summary.more-results", more), Look.TEXT);
       }
       any = true;
     }
@@ -70,6 +70,31 @@ final class KeyResults {
     all.addAll(grouped.values());
     all.removeIf(sides -> sides.values().stream().allMatch(r -> r.value().isEmpty()));
     return all;
+  }
+
+  private static List<Map<Side, Result>> shown(
+      TestDefinition test, List<Map<Side, Result>> found, Say say) {
+    ArrayList<Map<Side, Result>> shown = new ArrayList<>();
+    for (Map<Side, Result> one : found) {
+      Result any = one.values().iterator().next();
+      boolean whole = test.result(any.key()).flatMap(ResultDefinition::group).isEmpty();
+      Set<String> different = new LinkedHashSet<>();
+      one.values().forEach(result -> different.add(text(test, result, say)));
+      if (shown.size() < MOST_OF_A_TEST && (whole || different.size() > 1 || one.size() == 1)) {
+        shown.add(one);
+      }
+    }
+    return shown;
+  }
+
+  /** What a reader sees of a result. */
+  private static String text(TestDefinition test, Result result, Say say) {
+    int decimals = test.result(result.key()).map(ResultDefinition::decimals).orElse(1);
+    return result
+        .quantity()
+        .map(q -> say.texts().quantity(q, decimals))
+        .or(() -> result.value().map(value -> say.resultValue(result.key(), value)))
+        .orElse("");
   }
 
   private static List<Box> row(TestDefinition test, Map<Side, Result> sides, Say say) {

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import styloid.model.Message;
 import styloid.model.Result;
 import styloid.model.Source;
 import styloid.spi.Report;
@@ -32,7 +30,6 @@ final class MethodPage {
     page.across(say.own("method.lead"), Look.LEGEND);
     sources(page, report, say);
     tests(page, report, say);
-    steps(page, report, say);
     return page.build();
   }
 
@@ -92,44 +89,5 @@ final class MethodPage {
     List<String> heads =
         List.of(say.own("head.test"), say.own("head.version"), say.own("head.first-version"));
     page.table(heads, List.of(), rows);
-  }
-
-  private static void steps(PageBuilder page, Report report, Say say) {
-    ArrayList<List<Box>> rows = new ArrayList<>();
-    for (Result result : report.context().results().all()) {
-      rows.add(
-          List.of(
-              Box.words(
-                  say.test(result.key().test()) + ": " + say.result(result.key()), Look.ROW_HEAD),
-              Box.words(place(result, say), Look.ROW_HEAD),
-              Box.words(result.why().rule(), Look.TEXT),
-              Box.words(steps(result, say), Look.TEXT)));
-    }
-    if (rows.isEmpty()) {
-      return;
-    }
-    page.heading(say.own("method.steps"));
-    List<String> heads =
-        List.of(
-            say.own("head.result"),
-            say.own("head.place"),
-            say.own("head.rule"),
-            say.own("head.steps"));
-    page.table(heads, List.of(), rows);
-  }
-
-  private static String place(Result result, Say say) {
-    String place = say.texts().place(result.key().side(), result.key().digit());
-    return place.isEmpty() ? say.own("no-side") : place;
-  }
-
-  private static String steps(Result result, Say say) {
-    String steps =
-        result.why().steps().stream().map(say::message).collect(Collectors.joining("\n"));
-    Message none =
-        result
-            .outcome()
-            .match(value -> null, incomplete -> incomplete.reason(), missing -> missing.reason());
-    return none == null ? steps : say.message(none) + "\n" + steps;
   }
 }

@@ -9,7 +9,7 @@ final class PageBuilder {
   /** Widest a column grows; longer text wraps. The tables of a sheet share its columns. */
   private static final int WIDEST = 42;
 
-  private static final int WIDEST_LAST = 64;
+  private static final int WIDEST_LAST = 80;
 
   private static final int NARROWEST = 7;
   private static final int BANNER_ROWS = 3;

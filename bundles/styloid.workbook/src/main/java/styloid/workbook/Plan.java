@@ -15,13 +15,14 @@ final class Plan {
   private Plan() {}
 
   static Book of(Report report) {
-    Say say = new Say(report.texts());
+    Say say = new Say(report.texts(), report.definitions());
     Banner banner = Banner.of(report, say);
     SheetNames names = new SheetNames();
     ArrayList<Page> pages = new ArrayList<>();
     pages.add(SummaryPage.of(report, names.of(say.own("sheet.summary")), banner, say));
     List<String> own =
-        List.of("sheet.change", "sheet.entries", "sheet.method", "sheet.cautions").stream()
+        List.of("sheet.change", "sheet.entries", "sheet.method", "sheet.cautions", "sheet.workings")
+            .stream()
             .map(key -> names.of(say.own(key)))
             .toList();
     PartPages parts = new PartPages(report, say);
@@ -36,6 +37,7 @@ final class Plan {
     pages.add(EntriesPage.of(report, own.get(1), banner, say));
     pages.add(MethodPage.of(report, own.get(2), banner, say));
     pages.add(CautionsPage.of(report, own.get(3), banner, say));
+    pages.add(WorkingsPage.of(report, own.get(4), banner, say));
     return Book.of(
         pages,
         edge(report, banner, say),

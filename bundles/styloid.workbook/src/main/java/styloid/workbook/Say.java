@@ -1,16 +1,24 @@
 package styloid.workbook;
 
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import styloid.model.Digit;
+import styloid.model.Item;
+import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.Message;
 import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.model.Text;
 import styloid.model.Value;
+import styloid.spi.Group;
 import styloid.spi.Labels;
+import styloid.spi.TestDefinition;
 import styloid.spi.Texts;
 
 /** The workbook's own words beside those of the tests, in the reader's language. */
@@ -19,8 +27,31 @@ final class Say {
   private static final Labels LABELS = Labels.beside(Say.class);
   private final Texts texts;
 
-  Say(Texts texts) {
+  /** Names of items whose own words are shared by others of their test. */
+  private final Map<ItemRef, String> fuller = new HashMap<>();
+
+  Say(Texts texts, List<TestDefinition> definitions) {
     this.texts = texts.with(SCOPE, LABELS);
+    definitions.forEach(this::nameShared);
+  }
+
+  /** "Range" says little where thirty motions have one; there the group's name goes before it. */
+  private void nameShared(TestDefinition test) {
+    HashMap<String, Integer> uses = new HashMap<>();
+    test.items().forEach(item -> uses.merge(label(test.id(), item.id()), 1, Integer::sum));
+    for (Group group : test.groups()) {
+      String words = texts.label(test.id().value(), "group." + group.id());
+      for (Item item : group.items()) {
+        String own = label(test.id(), item.id());
+        if (uses.get(own) > 1) {
+          fuller.put(new ItemRef(test.id(), item.id()), own("item-of-group", words, own));
+        }
+      }
+    }
+  }
+
+  private String label(TestId test, ItemId item) {
+    return texts.find(test.value(), "item." + item).orElse(item.value());
   }
 
   /** Own words. */
@@ -58,7 +89,8 @@ final class Say {
   }
 
   String item(ItemKey key) {
-    return texts.find(key.test().value(), "item." + key.item()).orElse(key.item().value());
+    String shared = fuller.get(key.ref());
+    return shared == null ? label(key.test(), key.item()) : shared;
   }
 
   String result(ResultKey key) {

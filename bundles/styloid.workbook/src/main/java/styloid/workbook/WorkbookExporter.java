@@ -40,7 +40,7 @@ public final class WorkbookExporter implements Exporter {
             });
     stopIfUnwanted(progress);
     progress.step(book.pages().size(), steps);
-    TargetFile file = new TargetFile(target, new Say(report.texts()));
+    TargetFile file = new TargetFile(target, new Say(report.texts(), report.definitions()));
     file.replace(
         bytes,
         written -> {

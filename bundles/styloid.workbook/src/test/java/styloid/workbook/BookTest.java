@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import styloid.spi.Texts;
 
 class BookTest {
-  private static final Say SAY = new Say(new Texts(Map.of(), Locale.ENGLISH));
+  private static final Say SAY = new Say(new Texts(Map.of(), Locale.ENGLISH), List.of());
 
   private static Book book(Box... boxes) {
     Page page =

@@ -34,7 +34,7 @@ class TargetFileTest {
   void oldFileStands() throws IOException {
     target = folder.resolve("evaluation.xlsx");
     Files.write(target, OLD);
-    file = new TargetFile(target, new Say(new Texts(Map.of(), Locale.ENGLISH)));
+    file = new TargetFile(target, new Say(new Texts(Map.of(), Locale.ENGLISH), List.of()));
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -59,7 +60,9 @@ public final class PatientForm extends VBox {
     involved = answers("patient.involved", List.of(Side.RIGHT, Side.LEFT), true);
     precautions = new Precautions(texts);
     limits.forEach(precautions::add);
-    ScrollPane scroll = new ScrollPane(new VBox(16, facts(), precautions));
+    VBox parts = new VBox(16, facts(), precautions);
+    parts.setPadding(new Insets(4));
+    ScrollPane scroll = new ScrollPane(parts);
     scroll.setFitToWidth(true);
     scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);

@@ -92,11 +92,21 @@ final class Navigation extends ScrollPane {
               });
       if (here && page.groups().size() > 1) {
         for (Group group : page.groups()) {
-          String name = texts.label(page.test().id().value(), "group." + group.id());
-          add("nav-group", name, page, List.of(group), () -> toGroup.accept(group));
+          add("nav-group", name(page, group), page, List.of(group), () -> toGroup.accept(group));
         }
       }
     }
+  }
+
+  /** "MP flexion" under "Fingers": the list is narrow. */
+  private String name(Page page, Group group) {
+    String name = texts.label(page.test().id().value(), "group." + group.id());
+    String first = name.split(" ")[0];
+    boolean said =
+        page.region().isPresent()
+            && name.length() > first.length()
+            && texts.word(group.region()).startsWith(first.toLowerCase(texts.locale()));
+    return said ? capital(name.substring(first.length() + 1)) : name;
   }
 
   private String title(Page page) {

@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javafx.beans.binding.Bindings;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.model.Caution;
 import styloid.model.Finding;
@@ -30,7 +29,7 @@ import styloid.spi.Texts;
  * What stands beside the entry: cautions of the step first, then how it is done, results as they
  * come, the value of the last visit, findings. Never takes the focus.
  */
-final class Rail extends VBox {
+final class Rail extends Region {
   private static final double LOWER_SHARE = 0.46;
 
   private final Texts texts;
@@ -50,17 +49,17 @@ final class Rail extends VBox {
     this.results = new ResultList(texts);
     getStyleClass().add("rail");
     lower.getStyleClass().add("rail-lower");
-    VBox.setVgrow(upper, Priority.ALWAYS);
-    // Results keep their place in sight: what is read before the step gives way to them.
-    lower.setMinHeight(0);
-    lower
-        .prefHeightProperty()
-        .bind(
-            Bindings.createDoubleBinding(
-                () -> Math.min(after.getHeight() + 2, getHeight() * LOWER_SHARE),
-                after.heightProperty(),
-                heightProperty()));
     getChildren().addAll(upper, lower);
+  }
+
+  /** Results keep their place in sight: what is read before the step gives way to them. */
+  @Override
+  protected void layoutChildren() {
+    double width = getWidth();
+    double wanted = after.getChildren().isEmpty() ? 0 : after.prefHeight(width) + 2;
+    double below = snapSizeY(Math.min(wanted, getHeight() * LOWER_SHARE));
+    upper.resizeRelocate(0, 0, width, getHeight() - below);
+    lower.resizeRelocate(0, getHeight() - below, width, below);
   }
 
   private static ScrollPane scroll(VBox parts) {
@@ -97,6 +96,7 @@ final class Rail extends VBox {
             .or(() -> page.groups().stream().findFirst());
     group.ifPresent(g -> step(stand, page, key, g));
     findings(stand.open().findings());
+    requestLayout();
     if (moved) {
       upper.setVvalue(0);
       lower.setVvalue(0);

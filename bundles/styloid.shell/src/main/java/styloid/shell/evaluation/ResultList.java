@@ -49,7 +49,9 @@ final class ResultList {
       if (!(ofGroup || ofTest) || otherDigit(result, at)) {
         continue;
       } else if (result.value().isEmpty()) {
-        waiting.add(result);
+        if (ofGroup) {
+          waiting.add(result);
+        }
       } else {
         gather(result, ofGroup ? own : whole);
       }
