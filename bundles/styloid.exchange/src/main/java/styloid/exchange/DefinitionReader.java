@@ -48,10 +48,20 @@ final class DefinitionReader {
     List<ResultDefinition> results = f.list("results", Fields.object(DefinitionReader::result));
     Set<TestId> reads = f.may("reads", set(Decoders.of(TestId::new))).orElseGet(Set::of);
     Labels labels = f.need("labels", DefinitionReader::labels);
+    Optional<String> restAs = f.may("restAs", Decoders::text);
     return f.make(
         () ->
             new TestDefinition(
-                test, version, order, groups, cautions, testCautions, results, reads, labels));
+                test,
+                version,
+                order,
+                groups,
+                cautions,
+                testCautions,
+                results,
+                reads,
+                labels,
+                restAs));
   }
 
   private static Group group(Fields f) {

@@ -58,6 +58,9 @@ final class DefinitionWriter {
     out.end();
     texts("reads", new TreeSet<>(definition.reads()));
     labels(definition.labels());
+    if (definition.restAs().isPresent()) {
+      out.key("restAs").text(definition.restAs().get());
+    }
     out.end();
   }
 
