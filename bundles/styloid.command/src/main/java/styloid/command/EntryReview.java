@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import styloid.exchange.DefinitionFile;
 import styloid.exchange.FileProblem;
 import styloid.model.DefinitionText;
@@ -62,13 +64,16 @@ final class EntryReview {
       }
     }
     Texts texts = surroundings.texts();
+    Set<TestId> unknown = new HashSet<>();
     List<Entry> entries = record.ledger().entries();
     for (int i = 0; i < entries.size(); i++) {
       Entry entry = entries.get(i);
       TestDefinition test = definitions.get(entry.key().test());
       String place = path + ".entries[" + i + "]";
       if (test == null) {
-        unusual.put(place, text(words("no-module", entry.key().test().value())));
+        if (unknown.add(entry.key().test())) {
+          unusual.put(place, text(words("no-module", entry.key().test().value())));
+        }
       } else if (!test.has(entry.key())) {
         refused.put(place, text(words("no-such-item", entry.key().toString(), test.version())));
       } else {

@@ -76,9 +76,13 @@ class CheckCommandTest {
   }
 
   @Test
-  void valuesOfATestNobodyKnowsAreKeptAndTold() throws IOException {
-    String unknown = entry("clinic-own/coins", Side.LEFT, "\"value\": {\"text\": \"9\"}");
-    assertEquals(0, bench.run("check", Bench.file(folder, "a.json", "00417", unknown)));
+  void valuesOfATestNobodyKnowsAreKeptAndToldOnce() throws IOException {
+    String right = entry("clinic-own/coins", Side.RIGHT, "\"value\": {\"text\": \"8\"}");
+    String left = entry("clinic-own/coins", Side.LEFT, "\"value\": {\"text\": \"9\"}");
+    Path file = Bench.file(folder, "a.json", "00417", right, left);
+    assertEquals(0, bench.run("check", file));
+    assertEquals(1, bench.err().lines().count(), bench.err());
+    assertTrue(bench.err().contains("line 12, "), bench.err());
     assertTrue(bench.err().contains("no module here knows the test clinic-own"), bench.err());
   }
 

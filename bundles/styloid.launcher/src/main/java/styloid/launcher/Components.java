@@ -2,7 +2,6 @@ package styloid.launcher;
 
 import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import org.osgi.framework.Bundle;
@@ -18,6 +17,7 @@ final class Components {
   private static final String RUNTIME =
       "org.osgi.service.component.runtime.ServiceComponentRuntime";
   private static final int UNSATISFIED_REFERENCE = 2;
+  private static final int SATISFIED = 4;
   private static final int FAILED_ACTIVATION = 16;
 
   private Components() {}
@@ -39,7 +39,7 @@ final class Components {
             type.getMethod("getComponentConfigurationDTOs", description.getClass())
                 .invoke(runtime, description);
         for (Object configuration : (Collection<?>) configurations) {
-          collect(description, configuration, faults);
+          collect(context, description, configuration, faults);
         }
       }
       return faults;
@@ -74,18 +74,41 @@ final class Components {
     throw new NoSuchMethodException(RUNTIME);
   }
 
-  private static void collect(Object description, Object configuration, List<Fault> faults)
+  private static void collect(
+      BundleContext context, Object description, Object configuration, List<Fault> faults)
       throws NoSuchFieldException, IllegalAccessException {
     String name = (String) field(description, "implementationClass");
     int state = (int) field(configuration, "state");
     if (state == FAILED_ACTIVATION) {
       String failure = String.valueOf(field(configuration, "failure"));
-      faults.add(Fault.failed(name, failure.lines().findFirst().orElse("")));
+      faults.add(Fault.failed(name, deepestCause(failure)));
+    } else if (state == SATISFIED && !loads(context, description)) {
+      faults.add(Fault.cannotBeMade(name));
     } else if (state == UNSATISFIED_REFERENCE) {
       for (Object missing : (Object[]) field(configuration, "unsatisfiedReferences")) {
         faults.add(Fault.waitsFor(name, service(description, field(missing, "name"))));
       }
     }
+  }
+
+  /** The runtime counts a component as in order whose class it could not load. */
+  private static boolean loads(BundleContext context, Object description)
+      throws NoSuchFieldException, IllegalAccessException {
+    long bundle = (long) field(field(description, "bundle"), "id");
+    try {
+      context.getBundle(bundle).loadClass((String) field(description, "implementationClass"));
+      return true;
+    } catch (ClassNotFoundException | LinkageError e) {
+      return false;
+    }
+  }
+
+  private static String deepestCause(String stackTrace) {
+    String cause = "Caused by: ";
+    List<String> causes = stackTrace.lines().filter(line -> line.startsWith(cause)).toList();
+    return causes.isEmpty()
+        ? stackTrace.lines().findFirst().orElse("")
+        : causes.get(causes.size() - 1).substring(cause.length());
   }
 
   private static String service(Object description, Object reference)
@@ -97,7 +120,7 @@ final class Components {
         return target == null ? type : type + " " + target;
       }
     }
-    return Arrays.toString(new Object[] {reference});
+    return String.valueOf(reference);
   }
 
   private static Object field(Object dto, String name)

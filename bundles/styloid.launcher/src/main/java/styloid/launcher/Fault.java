@@ -20,6 +20,8 @@ record Fault(Kind kind, String part, String detail, boolean ofWindow) {
     NEEDS_PACKAGE,
     /** Detail: the service nobody offers. */
     WAITS_FOR,
+    /** Its class does not load. */
+    CANNOT_BE_MADE,
     /** Detail: what it said. */
     FAILED
   }
@@ -30,6 +32,10 @@ record Fault(Kind kind, String part, String detail, boolean ofWindow) {
 
   static Fault waitsFor(String component, String service) {
     return new Fault(Kind.WAITS_FOR, component, service, service.startsWith("javafx."));
+  }
+
+  static Fault cannotBeMade(String component) {
+    return new Fault(Kind.CANNOT_BE_MADE, component, "", false);
   }
 
   static Fault failed(String part, String reason) {
@@ -60,6 +66,7 @@ record Fault(Kind kind, String part, String detail, boolean ofWindow) {
           case FILE_MISSING -> "fault.file-missing";
           case NEEDS_PACKAGE -> "fault.needs-package";
           case WAITS_FOR -> "fault.waits-for";
+          case CANNOT_BE_MADE -> "fault.cannot-be-made";
           case FAILED -> "fault.failed";
         },
         part,

@@ -3,6 +3,9 @@ package styloid.launcher;
 import java.io.File;
 import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -41,7 +44,8 @@ final class Suite implements AutoCloseable {
       DataFolder.create(data);
       scratch = Scratch.in(data);
     } catch (IOException e) {
-      throw new StartException(ExitCode.DATA_FOLDER, words.text("data.unusable", data, e), e);
+      throw new StartException(
+          ExitCode.DATA_FOLDER, words.text("data.unusable", data, reason(words, e)), e);
     }
     try {
       Container container = Container.start(scratch.bundles());
@@ -50,6 +54,17 @@ final class Suite implements AutoCloseable {
     } catch (BundleException e) {
       throw new StartException(ExitCode.NOT_STARTED, words.text("not-started", e), e);
     }
+  }
+
+  private static String reason(Words words, IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return words.text("data.no-permission");
+    } else if (e instanceof FileAlreadyExistsException) {
+      return words.text("data.file-in-the-way");
+    } else if (e instanceof NoSuchFileException) {
+      return words.text("data.no-place");
+    }
+    return String.valueOf(e.getMessage());
   }
 
   /** The folder this very jar was started from: its parent is {@code lib}. */
@@ -64,7 +79,8 @@ final class Suite implements AutoCloseable {
     try {
       list = StartList.read(home.resolve("conf"));
     } catch (IOException e) {
-      throw new StartException(ExitCode.NOT_STARTED, words.text("no-start-list", e), e);
+      throw new StartException(
+          ExitCode.NOT_STARTED, words.text("no-start-list", home.resolve("conf")), e);
     }
     container.startAll(home.resolve("bundles"), list);
   }

@@ -3,6 +3,7 @@ package styloid.launcher;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -35,6 +36,13 @@ class ComponentsTest {
       </scr:component>
       """;
 
+  /** A component whose making fails. */
+  public static final class Broken {
+    public Broken() {
+      throw new IllegalStateException("no room");
+    }
+  }
+
   @TempDir private Path temp;
   private Container container;
 
@@ -64,6 +72,11 @@ class ComponentsTest {
         JarOutputStream jar = new JarOutputStream(file, manifest)) {
       jar.putNextEntry(new ZipEntry("c.xml"));
       jar.write(DESCRIPTION.formatted(type, inside).getBytes(StandardCharsets.UTF_8));
+      String broken = Broken.class.getName().replace('.', '/') + ".class";
+      jar.putNextEntry(new ZipEntry(broken));
+      try (InputStream bytes = Broken.class.getClassLoader().getResourceAsStream(broken)) {
+        bytes.transferTo(jar);
+      }
     }
     container.startAll(temp, List.of("test.jar"));
   }
@@ -90,10 +103,17 @@ class ComponentsTest {
   }
 
   @Test
-  void aComponentThatFailsTellsWhy() throws IOException {
+  void aComponentWhoseClassDoesNotLoadIsNamed() throws IOException {
     component("not.There", "");
+    assertEquals(List.of(Fault.cannotBeMade("not.There")), container.allFaults());
+  }
+
+  @Test
+  void aComponentThatFailsTellsWhy() throws IOException {
+    component(Broken.class.getName(), "");
     List<Fault> faults = container.allFaults();
     assertEquals(List.of(Fault.Kind.FAILED), faults.stream().map(Fault::kind).toList());
-    assertEquals("not.There", faults.get(0).part());
+    assertEquals(Broken.class.getName(), faults.get(0).part());
+    assertEquals("java.lang.IllegalStateException: no room", faults.get(0).detail());
   }
 }
