@@ -22,6 +22,7 @@ final class WindowRun {
   private static final System.Logger LOG = System.getLogger(WindowRun.class.getName());
   private static final long WINDOW_SECONDS = 30;
   private static final long SHELL_SECONDS = 10;
+  private static final long FAULT_SECONDS = 2;
 
   private final Words words;
   private final PrintWriter out;
@@ -95,14 +96,16 @@ final class WindowRun {
 
   /** Also a shell that comes after the report was shown is welcome. */
   private int wait(Suite suite, Stage stage, CompletableFuture<Void> ready, Path data) {
+    // Where a bundle did not start, there is little to wait for.
+    long seconds = suite.container().bundleFaults().isEmpty() ? SHELL_SECONDS : FAULT_SECONDS;
     CompletableFuture<Void> reported =
         CompletableFuture.runAsync(
             () -> {
               if (!ready.isDone() && !window.closed().isDone()) {
-                report(suite, stage, ready);
+                report(suite, stage, ready, seconds);
               }
             },
-            CompletableFuture.delayedExecutor(SHELL_SECONDS, TimeUnit.SECONDS));
+            CompletableFuture.delayedExecutor(seconds, TimeUnit.SECONDS));
     CompletableFuture.anyOf(ready, window.closed()).join();
     reported.cancel(false);
     if (ready.isDone()) {
@@ -112,9 +115,9 @@ final class WindowRun {
     return ready.isDone() ? ExitCode.OK : ExitCode.NOT_STARTED;
   }
 
-  private void report(Suite suite, Stage stage, CompletableFuture<Void> ready) {
+  private void report(Suite suite, Stage stage, CompletableFuture<Void> ready, long seconds) {
     ArrayList<String> lines = new ArrayList<>();
-    lines.add(words.text("report.no-shell", SHELL_SECONDS));
+    lines.add(words.text("report.no-shell", seconds));
     lines.addAll(startReportOf(suite).get());
     lines.add(surroundings());
     lines.forEach(err::println);
