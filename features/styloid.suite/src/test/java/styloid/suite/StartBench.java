@@ -14,7 +14,9 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Measures start to usable window of the assembled suite on the demo clinic, beside a bare window
- * under the same flags. Run by hand, with a display; how is said in docs/measured.md.
+ * under the same flags. By hand, from the root, after {@code mvn package}, with a display: {@code
+ * java -cp features/styloid.suite/target/test-classes styloid.suite.StartBench
+ * features/styloid.suite/target/styloid FOLDER 7}.
  */
 public final class StartBench {
   static final String BARE_OPEN = "bare window open";
