@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.Deflater;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFName;
@@ -36,8 +38,12 @@ final class BookWriter {
         SheetWriter.write(book.pages().get(i), book.edge(), sheets.get(i), styles);
       }
       properties(book, workbook);
-      ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
-      workbook.write(out);
+      ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
+      // Not compressed here, since it is packed anew.
+      try (ZipArchiveOutputStream loose = new ZipArchiveOutputStream(out)) {
+        loose.setLevel(Deflater.NO_COMPRESSION);
+        workbook.write(loose);
+      }
       return FixedZip.repack(out.toByteArray());
     }
   }

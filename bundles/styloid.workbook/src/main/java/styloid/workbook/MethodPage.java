@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import styloid.model.Result;
 import styloid.model.Source;
 import styloid.spi.Report;
@@ -15,6 +16,9 @@ import styloid.spi.TestDefinition;
  */
 final class MethodPage {
   private static final List<Integer> WIDTHS = List.of(34, 18, 24, 60);
+
+  /** Uses named for one source; the sheet of workings says the rule of every result. */
+  private static final int MOST_USES = 4;
 
   private MethodPage() {}
 
@@ -68,7 +72,13 @@ final class MethodPage {
         Box.words(source.citation(), Look.ROW_HEAD),
         Box.words(say.texts().word(source.status()), Look.TEXT),
         Box.words(rules, Look.TEXT),
-        Box.words(String.join("; ", use.what()), Look.TEXT));
+        Box.words(uses(use.what(), say), Look.TEXT));
+  }
+
+  private static String uses(TreeSet<String> what, Say say) {
+    String named = what.stream().limit(MOST_USES).collect(Collectors.joining("; "));
+    int more = what.size() - MOST_USES;
+    return more <= 0 ? named : say.own("method.more-uses", named, more);
   }
 
   private static void tests(PageBuilder page, Report report, Say say) {

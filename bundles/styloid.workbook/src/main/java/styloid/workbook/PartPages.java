@@ -82,7 +82,11 @@ final class PartPages {
     Optional<String> name = sound(words.name());
     Look look = name.filter(entered::contains).isPresent() ? Look.ENTERED : Look.CALCULATED;
     Look plain = first ? Look.ROW_HEAD : Look.TEXT;
-    return new Box.Words(say.message(words.text()), name.isPresent() ? look : plain, name);
+    String text = say.message(words.text());
+    if (text.isEmpty() && name.isEmpty()) {
+      return Box.words(say.own("nothing"), plain);
+    }
+    return new Box.Words(text, name.isPresent() ? look : plain, name);
   }
 
   private Box derived(Sheet.Derived derived) {
