@@ -37,6 +37,7 @@ class DependencyRuleTest {
     table.put("styloid.model", "");
     table.put("styloid.spi", "styloid.model");
     MODULES.forEach(module -> table.put(module, "styloid.model styloid.spi"));
+    table.put("styloid.plan", "styloid.model styloid.spi");
     table.put("styloid.exchange", "styloid.model styloid.spi com.fasterxml.jackson.core");
     table.put("styloid.store", "styloid.model module:java.sql org.sqlite");
     table.put(

@@ -24,7 +24,8 @@ class PureCoreTest {
           "styloid.screen",
           "styloid.grading",
           "styloid.goniometry",
-          "styloid.grip");
+          "styloid.grip",
+          "styloid.plan");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter().importPaths(CORE.stream().map(Project::classes).toArray(Path[]::new));

@@ -1,0 +1,134 @@
+package styloid.plan;
+
+import java.util.List;
+
+/**
+ * Position groups that must all be done before the next layer begins. A group is a set of steps
+ * with the same position that become possible at the same time, so that doing them together is
+ * never worse. Sets of groups are bit masks.
+ */
+final class Layer {
+  /** Most groups of a layer, so that a search state fits into one number. */
+  static final int MOST = 48;
+
+  /**
+   * A position group.
+   *
+   * @param need its position, see {@link Settings}
+   * @param before groups of the layer that come first
+   * @param block number of the joint whose steps with gravity reduced, in more than one position,
+   *     stand in one run; {@link #NO_BLOCK} for all others
+   * @param steps in plain order
+   */
+  record Group(int need, long before, int block, List<PlanStep> steps) {}
+
+  static final int NO_BLOCK = -1;
+
+  private final List<Group> groups;
+  private final int[] need;
+  private final long[] before;
+  private final int[] block;
+  private final long[] blocks;
+  private final long[] bodies = new long[Settings.BODIES];
+  private final long[] pairMates;
+  private final long constrained;
+
+  Layer(List<Group> groups, int blockCount) {
+    this.groups = List.copyOf(groups);
+    int count = groups.size();
+    need = new int[count];
+    before = new long[count];
+    block = new int[count];
+    blocks = new long[blockCount];
+    pairMates = new long[count];
+    long held = 0;
+    for (int i = 0; i < count; i++) {
+      Group group = groups.get(i);
+      need[i] = group.need();
+      before[i] = group.before();
+      block[i] = group.block();
+      bodies[Settings.body(need[i])] |= 1L << i;
+      if (block[i] != NO_BLOCK) {
+        blocks[block[i]] |= 1L << i;
+      }
+      if (before[i] != 0 || block[i] != NO_BLOCK) {
+        held |= 1L << i;
+      }
+    }
+    constrained = held;
+    findMates();
+  }
+
+  private void findMates() {
+    for (int i = 0; i < need.length; i++) {
+      for (int j = 0; j < need.length; j++) {
+        if (Settings.pair(need[i]) == Settings.pair(need[j]) && Settings.rotation(need[j]) != 0) {
+          pairMates[i] |= 1L << j;
+        }
+      }
+    }
+  }
+
+  int size() {
+    return need.length;
+  }
+
+  long all() {
+    return (1L << need.length) - 1;
+  }
+
+  int need(int group) {
+    return need[group];
+  }
+
+  List<PlanStep> steps(int group) {
+    return groups.get(group).steps();
+  }
+
+  boolean inBlock(int group) {
+    return block[group] != NO_BLOCK;
+  }
+
+  /** Whether everything that must come before a group is done. */
+  boolean possible(int group, long done) {
+    return (before[group] & ~done) == 0;
+  }
+
+  /** Groups that need a body position; 0 for those that need none. */
+  long ofBody(int body) {
+    return bodies[body];
+  }
+
+  /** Whether no group of this body position ever has to wait for another. */
+  boolean simple(int body) {
+    return (bodies[body] & constrained) == 0;
+  }
+
+  /** Groups with the body and support of this one that need a certain rotation. */
+  long pairMates(int group) {
+    return pairMates[group];
+  }
+
+  /** What is left of the block that was begun and must be finished first; 0 when none is. */
+  long open(long done) {
+    for (long members : blocks) {
+      long left = members & ~done;
+      if (left != 0 && left != members) {
+        return left;
+      }
+    }
+    return 0;
+  }
+
+  /** The groups of one joint's steps with gravity reduced. */
+  long of(Joint joint) {
+    long found = 0;
+    for (int i = 0; i < need.length; i++) {
+      PlanStep any = groups.get(i).steps().get(0);
+      if (any.id().gravityReduced() && any.joint().equals(joint)) {
+        found |= 1L << i;
+      }
+    }
+    return found;
+  }
+}
