@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * Least cost of what is left. Any way through positions is a tree that joins them, so the cheapest
  * such tree is never dearer. A way that ends near where it starts is dearer than that: closed to a
- * ring it is a tree and its longest change more. Where it ends decides how the next layer begins.
+ * ring it is a tree and its longest change more. Where it ends decides how the next layer begins. A
+ * joint done in one run is a detour from the way through the others.
  */
 final class Bounds {
   private final Moves moves;
@@ -34,6 +35,25 @@ final class Bounds {
     Layer layer = moves.layers().get(at);
     long left = layer.all() & ~done;
     int tree = tree(layer, left, setting);
+    int end = end(layer, next[at], left, setting);
+    int detours = layer.detours(done, moves.settings());
+    if (detours == 0) {
+      return tree + end;
+    }
+    int without = tree(layer, left & ~layer.untouched(done), setting);
+    return Math.max(tree + end, without + detours + least(next[at], left));
+  }
+
+  private static int least(int[] next, long left) {
+    int least = Integer.MAX_VALUE;
+    for (long rest = left; rest != 0; rest &= rest - 1) {
+      least = Math.min(least, next[Long.numberOfTrailingZeros(rest)]);
+    }
+    return least;
+  }
+
+  /** Least cost of ending at one of the groups left, beyond the tree that was joined last. */
+  private int end(Layer layer, int[] next, long left, int setting) {
     int end = Integer.MAX_VALUE;
     for (long rest = left; rest != 0; rest &= rest - 1) {
       int group = Long.numberOfTrailingZeros(rest);
@@ -41,9 +61,9 @@ final class Bounds {
       if (setting != 0 && joined(layer, group, left, setting)) {
         ring = Math.max(0, longest - moves.settings().cost(setting, layer.need(group)));
       }
-      end = Math.min(end, ring + next[at][group]);
+      end = Math.min(end, ring + next[group]);
     }
-    return tree + end;
+    return end;
   }
 
   /** The cheapest tree over the groups left and the present setting. */

@@ -14,8 +14,14 @@ import java.util.TreeMap;
  * that have come equally far; then best-first search proves that nothing is cheaper, or finds it.
  */
 final class Search {
-  /** Ways kept by the beam. */
-  static final int BEAM = 128;
+  /** Ways kept by a beam whose answer may be the last word. */
+  private static final int WIDE = 256;
+
+  /** Ways kept by a beam that only gives the proof a start. */
+  private static final int NARROW = 64;
+
+  /** How much more what is left counts than what is spent: some good ways pay early. */
+  private static final List<Integer> FORESIGHT = List.of(1, 2, 4);
 
   /** The way found. */
   record Found(Way way, boolean proven) {}
@@ -41,16 +47,27 @@ final class Search {
    * @param most ways looked at before the proof is given up and the best so far returned
    */
   Found find(int start, int most) {
-    return prove(start, beam(start), most);
+    boolean toTheEnd = most == Integer.MAX_VALUE;
+    return prove(start, toTheEnd ? beam(start, 1, NARROW) : beam(start), most);
   }
 
-  /** A good way, not proven the best: of ways that have come equally far, only some are kept. */
+  /** A good way, not proven the best. */
   Way beam(int start) {
+    Way best = null;
+    for (int foresight : FORESIGHT) {
+      Way way = beam(start, foresight, WIDE);
+      best = best == null || way.cost() < best.cost() ? way : best;
+    }
+    return best;
+  }
+
+  /** Of ways that have come equally far, only some are kept. */
+  private Way beam(int start, int foresight, int width) {
     Way best = null;
     TreeMap<Integer, Map<Long, Way>> byProgress = new TreeMap<>();
     collect(byProgress, moves.start(start));
     while (!byProgress.isEmpty()) {
-      for (Way way : cheapest(byProgress.pollFirstEntry().getValue())) {
+      for (Way way : cheapest(byProgress.pollFirstEntry().getValue(), foresight, width)) {
         if (moves.finished(way)) {
           best = best == null || way.cost() < best.cost() ? way : best;
         } else {
@@ -67,8 +84,14 @@ final class Search {
         .merge(way.key(), way, (a, b) -> b.cost() < a.cost() ? b : a);
   }
 
-  private List<Way> cheapest(Map<Long, Way> ways) {
-    return ways.values().stream().map(this::bounded).sorted(CHEAPEST_FIRST).limit(BEAM).toList();
+  private List<Way> cheapest(Map<Long, Way> ways, int foresight, int width) {
+    return ways.values().stream()
+        .map(this::bounded)
+        .sorted(
+            Comparator.<Way>comparingInt(w -> w.cost() + foresight * (w.bound() - w.cost()))
+                .thenComparing(CHEAPEST_FIRST))
+        .limit(width)
+        .toList();
   }
 
   private Found prove(int start, Way good, int most) {

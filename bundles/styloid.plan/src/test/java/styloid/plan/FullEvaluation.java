@@ -140,10 +140,10 @@ final class FullEvaluation {
         boolean left = side == Side.LEFT;
         boolean hurts = left && random.nextInt(100) < painful;
         StepId id = new StepId(new TestId(test), "group-" + order, side, false);
-        steps.add(step(id, stage, steps.size(), parts[0], parts[1], hurts));
+        steps.add(step(id, stage, order, parts[0], parts[1], hurts));
         if (left && !parts[2].equals("-") && random.nextInt(100) < reduced) {
           StepId other = new StepId(id.test(), id.group(), side, true);
-          steps.add(step(other, stage, steps.size(), parts[0], parts[2], hurts));
+          steps.add(step(other, stage, order, parts[0], parts[2], hurts));
         }
       }
       order++;

@@ -45,15 +45,18 @@ class LargePlansTest {
   @ParameterizedTest
   @CsvSource({"0, 10", "30, 0", "30, 20"})
   void theUnprovenAnswerForAFullEvaluationIsWithinTwoPercentToo(int reduced, int painful) {
-    for (long seed = 0; seed < 3; seed++) {
+    int proven = 0;
+    for (long seed = 0; seed < 5; seed++) {
       List<PlanStep> steps = FullEvaluation.steps(seed, reduced, painful);
-      Search.Found least = search(steps).find(0, 60_000);
+      Search.Found least = search(steps).find(0, 40_000);
       int quick = search(steps).beam(0).cost();
       if (least.proven()) {
+        proven++;
         assertTrue(quick * 50 <= least.way().cost() * 51, quick + " vs " + least.way().cost());
       }
       assertTrue(quick >= least.way().cost());
     }
+    assertTrue(proven > 0, "nothing to compare with");
   }
 
   @Test

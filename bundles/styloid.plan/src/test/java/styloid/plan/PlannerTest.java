@@ -118,7 +118,7 @@ class PlannerTest {
             right.id(),
             Region.WRIST,
             Stage.RESISTANCE,
-            1,
+            right.order(),
             right.position(),
             false,
             true,
@@ -213,10 +213,13 @@ class PlannerTest {
     PlanStep b = step("b", Side.RIGHT, PRONE).withState(State.IN_PROGRESS);
     PlanStep c = step("c", Side.RIGHT, PRONE).withState(State.IN_PROGRESS);
     PlanStep involved =
-        new PlanStep(c.id(), c.region(), c.stage(), 1, c.position(), false, true, State.TO_DO);
+        new PlanStep(
+            c.id(), c.region(), c.stage(), c.order(), c.position(), false, true, State.TO_DO);
     assertThrows(IllegalArgumentException.class, () -> planner.plan(List.of(a, a)));
     assertThrows(IllegalArgumentException.class, () -> planner.plan(List.of(b, c)));
     assertThrows(IllegalArgumentException.class, () -> planner.plan(List.of(a, involved)));
+    PlanStep elsewhere = Cases.step("a", 1, Side.LEFT, PRONE);
+    assertThrows(IllegalArgumentException.class, () -> planner.plan(List.of(a, elsewhere)));
     Plan plan = planner.plan(List.of(a));
     assertThrows(IllegalArgumentException.class, () -> planner.replan(plan, Optional.of(b.id())));
   }
