@@ -120,6 +120,46 @@ final class Layer {
     return 0;
   }
 
+  /** The groups of joints that must be done in one run and are not begun. */
+  long untouched(long done) {
+    long untouched = 0;
+    for (long members : blocks) {
+      untouched |= (members & done) == 0 ? members : 0;
+    }
+    return untouched;
+  }
+
+  /**
+   * Least cost that joints not begun add to the way through all others. Of each part of the
+   * position such a run shows every value it needs, and at most its first and last can lie on the
+   * way.
+   */
+  int detours(long done, Settings settings) {
+    int sum = 0;
+    for (int i = 0; i < blocks.length; i++) {
+      sum += (blocks[i] & done) == 0 ? detour(blocks[i], settings.weights()) : 0;
+    }
+    return sum;
+  }
+
+  private int detour(long members, Weights weights) {
+    long bodyValues = 0;
+    long supports = 0;
+    long rotations = 0;
+    for (long rest = members; rest != 0; rest &= rest - 1) {
+      int one = need[Long.numberOfTrailingZeros(rest)];
+      bodyValues |= 1L << Settings.body(one);
+      supports |= 1L << Settings.support(one);
+      rotations |= 1L << Settings.rotation(one);
+    }
+    return weights.of(new Changes(between(bodyValues), between(supports), between(rotations)));
+  }
+
+  /** Values besides two and besides "any". */
+  private static int between(long values) {
+    return Math.max(0, Long.bitCount(values & ~1L) - 2);
+  }
+
   /** The groups of one joint's steps with gravity reduced. */
   long of(Joint joint) {
     long found = 0;

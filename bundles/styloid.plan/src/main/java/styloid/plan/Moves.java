@@ -45,6 +45,15 @@ final class Moves {
     return way.layer() == layers.size();
   }
 
+  /** How many groups a way has done in all layers. */
+  int progress(Way way) {
+    int done = Long.bitCount(way.done());
+    for (int i = 0; i < way.layer(); i++) {
+      done += layers.get(i).size();
+    }
+    return done;
+  }
+
   Way start(int setting) {
     return settle(0, 0, setting, 0, null, -1, null);
   }

@@ -22,7 +22,7 @@ public final class Planner {
   public static final int EXACT_GROUPS = 20;
 
   /** Beyond that, ways looked at before the best so far is taken. */
-  static final int MOST_WAYS = 20_000;
+  static final int MOST_WAYS = 2_000;
 
   private static final int MOST_KEPT = 8;
 
@@ -42,8 +42,8 @@ public final class Planner {
   /**
    * A plan for these steps.
    *
-   * @throws IllegalArgumentException when a step stands twice, more than one is in progress, or a
-   *     side is involved in one step and not in another
+   * @throws IllegalArgumentException when a step stands twice, more than one is in progress, a side
+   *     is involved in one step and not in another, or a group's region or order differs by side
    */
   public Plan plan(List<PlanStep> steps) {
     check(steps);
@@ -104,7 +104,7 @@ public final class Planner {
         Reasons.changes(order, placed),
         Reasons.changes(plain, placed),
         weights,
-        found.proven(),
+        found.proven() && moves.layers().size() == Rules.split(todo).size(),
         last);
   }
 
@@ -183,12 +183,21 @@ public final class Planner {
     return false;
   }
 
+  private static List<Object> group(PlanStep step) {
+    return List.of(step.id().test(), step.id().group());
+  }
+
   private static void check(List<PlanStep> steps) {
     HashSet<StepId> ids = new HashSet<>();
     HashMap<Side, Boolean> involved = new HashMap<>();
+    HashMap<List<Object>, List<Object>> places = new HashMap<>();
     for (PlanStep step : steps) {
       if (!ids.add(step.id())) {
         throw new IllegalArgumentException("stands twice: " + step.id());
+      }
+      List<Object> place = List.of(step.region(), step.order());
+      if (!place.equals(places.merge(group(step), place, (first, second) -> first))) {
+        throw new IllegalArgumentException("region and order differ by side: " + step.id());
       }
       Boolean known = involved.putIfAbsent(step.id().side(), step.involved());
       if (known != null && known != step.involved()) {

@@ -3,16 +3,25 @@ package styloid.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.TreeMap;
 
 /**
- * Looks for the cheapest way through all layers. First a beam keeps the most promising ways of each
- * length; then best-first search proves that nothing is cheaper, or finds it.
+ * Looks for the cheapest way through all layers. First a beam keeps the most promising of all ways
+ * that have come equally far; then best-first search proves that nothing is cheaper, or finds it.
  */
 final class Search {
-  /** Ways kept by the beam. */
-  static final int BEAM = 64;
+  /** Ways kept by a beam whose answer may be the last word. */
+  private static final int WIDE = 256;
+
+  /** Ways kept by a beam that only gives the proof a start. */
+  private static final int NARROW = 64;
+
+  /** How much more what is left counts than what is spent: some good ways pay early. */
+  private static final List<Integer> FORESIGHT = List.of(1, 2, 4);
 
   /** The way found. */
   record Found(Way way, boolean proven) {}
@@ -38,30 +47,51 @@ final class Search {
    * @param most ways looked at before the proof is given up and the best so far returned
    */
   Found find(int start, int most) {
-    Way best = beam(start);
-    return prove(start, best, most);
+    boolean toTheEnd = most == Integer.MAX_VALUE;
+    return prove(start, toTheEnd ? beam(start, 1, NARROW) : beam(start), most);
   }
 
   /** A good way, not proven the best. */
   Way beam(int start) {
-    List<Way> level = List.of(start(start));
     Way best = null;
-    while (!level.isEmpty()) {
-      HashMap<Long, Way> next = new HashMap<>();
-      for (Way way : level) {
-        if (moves.finished(way)) {
-          best = best == null || way.cost() < best.cost() ? way : best;
-          continue;
-        }
-        for (Way longer : follow(way)) {
-          next.merge(longer.key(), longer, (a, b) -> b.cost() < a.cost() ? b : a);
-        }
-      }
-      ArrayList<Way> kept = new ArrayList<>(next.values());
-      kept.sort(CHEAPEST_FIRST);
-      level = kept.subList(0, Math.min(BEAM, kept.size()));
+    for (int foresight : FORESIGHT) {
+      Way way = beam(start, foresight, WIDE);
+      best = best == null || way.cost() < best.cost() ? way : best;
     }
     return best;
+  }
+
+  /** Of ways that have come equally far, only some are kept. */
+  private Way beam(int start, int foresight, int width) {
+    Way best = null;
+    TreeMap<Integer, Map<Long, Way>> byProgress = new TreeMap<>();
+    collect(byProgress, moves.start(start));
+    while (!byProgress.isEmpty()) {
+      for (Way way : cheapest(byProgress.pollFirstEntry().getValue(), foresight, width)) {
+        if (moves.finished(way)) {
+          best = best == null || way.cost() < best.cost() ? way : best;
+        } else {
+          follow(way).forEach(longer -> collect(byProgress, longer));
+        }
+      }
+    }
+    return best;
+  }
+
+  private void collect(TreeMap<Integer, Map<Long, Way>> byProgress, Way way) {
+    byProgress
+        .computeIfAbsent(moves.progress(way), k -> new LinkedHashMap<>())
+        .merge(way.key(), way, (a, b) -> b.cost() < a.cost() ? b : a);
+  }
+
+  private List<Way> cheapest(Map<Long, Way> ways, int foresight, int width) {
+    return ways.values().stream()
+        .map(this::bounded)
+        .sorted(
+            Comparator.<Way>comparingInt(w -> w.cost() + foresight * (w.bound() - w.cost()))
+                .thenComparing(CHEAPEST_FIRST))
+        .limit(width)
+        .toList();
   }
 
   private Found prove(int start, Way good, int most) {
@@ -81,8 +111,11 @@ final class Search {
         return new Found(good, false);
       }
       for (Way longer : follow(way)) {
-        if (longer.bound() < good.cost() && cheaper(costs, longer)) {
-          open.add(longer);
+        if (cheaper(costs, longer)) {
+          Way bounded = bounded(longer);
+          if (bounded.bound() < good.cost()) {
+            open.add(bounded);
+          }
         }
       }
     }
@@ -104,9 +137,8 @@ final class Search {
 
   private List<Way> follow(Way way) {
     ArrayList<Way> longer = new ArrayList<>();
-    long candidates = moves.candidates(way);
-    for (long left = candidates; left != 0; left &= left - 1) {
-      longer.add(bounded(moves.take(way, Long.numberOfTrailingZeros(left))));
+    for (long left = moves.candidates(way); left != 0; left &= left - 1) {
+      longer.add(moves.take(way, Long.numberOfTrailingZeros(left)));
     }
     return longer;
   }

@@ -81,6 +81,10 @@ final class Settings {
         rotation(need) == 0 ? rotation(from) : rotation(need));
   }
 
+  Weights weights() {
+    return weights;
+  }
+
   int cost(int from, int to) {
     return costs[from * COUNT + to];
   }

@@ -1,5 +1,6 @@
 package styloid.plan;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,14 +61,14 @@ final class BruteForce {
       done |= 1L << index;
       last = index;
     }
-    return done == (1L << steps.length) - 1;
+    return Long.bitCount(done) == steps.length;
   }
 
   private int least(long done, int last, boolean begun, Object[] placed) {
-    if (done == (1L << steps.length) - 1) {
+    if (Long.bitCount(done) == steps.length) {
       return 0;
     }
-    List<Object> key = java.util.Arrays.asList(done, last, placed[0], placed[1], placed[2]);
+    List<Object> key = Arrays.asList(done, last, placed[0], placed[1], placed[2]);
     if (remember && remembered.containsKey(key)) {
       return remembered.get(key);
     }

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 
 /** Where things lie in the project that is being checked. */
 public final class Project {
-  static final Path ROOT = Path.of("").toAbsolutePath().getParent().getParent();
+  public static final Path ROOT = Path.of("").toAbsolutePath().getParent().getParent();
 
   private Project() {}
 
@@ -34,11 +34,11 @@ public final class Project {
   }
 
   /** The assembled suite. */
-  static Path suite() {
+  public static Path suite() {
     return ROOT.resolve("features/styloid.suite/target/styloid");
   }
 
-  static List<Path> list(Path folder) {
+  public static List<Path> list(Path folder) {
     try (Stream<Path> entries = Files.list(folder)) {
       return entries.sorted().toList();
     } catch (IOException e) {
@@ -47,7 +47,7 @@ public final class Project {
   }
 
   /** All files below a folder with this ending; none when there is no such folder. */
-  static List<Path> files(Path folder, String ending) {
+  public static List<Path> files(Path folder, String ending) {
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
