@@ -128,14 +128,13 @@ public final class Sheets {
                 name));
   }
 
-  /** All results of a test: what, where, value, unit, reason or source. */
+  /** All results of a test: what, where, value with its unit or the reason, source. */
   public static Sheet.Block results(TestDefinition definition, List<Result> results) {
     List<Sheet.Column> columns =
         List.of(
             new Sheet.Column(common("head.result"), NAME_WIDTH),
             new Sheet.Column(common("head.side"), VALUE_WIDTH),
             new Sheet.Column(common("head.value"), VALUE_WIDTH),
-            new Sheet.Column(common("head.unit"), 8),
             new Sheet.Column(common("head.status"), 16),
             new Sheet.Column(common("head.source"), 60));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
@@ -145,7 +144,6 @@ public final class Sheets {
               words(Message.of(definition.id(), "result." + result.key().result())),
               words(common("place", result.key().side(), result.key().digit())),
               derived(definition, result),
-              words(Message.verbatim(result.quantity().map(q -> q.unit().sign()).orElse(""))),
               words(common("status", result.why().status())),
               words(Message.verbatim(citations(result)))));
     }

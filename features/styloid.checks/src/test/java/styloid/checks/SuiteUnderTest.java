@@ -69,7 +69,8 @@ final class SuiteUnderTest implements AutoCloseable {
       bundle.start();
     } catch (BundleException e) {
       // what did not start is seen in its state
-      System.getLogger("styloid.checks").log(System.Logger.Level.DEBUG, bundle.getSymbolicName(), e);
+      System.getLogger("styloid.checks")
+          .log(System.Logger.Level.DEBUG, bundle.getSymbolicName(), e);
     }
   }
 
