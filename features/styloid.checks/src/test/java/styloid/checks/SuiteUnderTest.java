@@ -1,9 +1,8 @@
 package styloid.checks;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,9 +26,16 @@ final class SuiteUnderTest implements AutoCloseable {
   private static final long STOP_MILLIS = 20_000;
 
   private final Felix framework;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
 
   private SuiteUnderTest(Felix framework) {
     this.framework = framework;
+  }
+
+  private <T> void offer(Class<T> type, T service, String role) {
+    Dictionary<String, Object> properties = new Hashtable<>(Map.of("styloid.role", role));
+    framework.getBundleContext().registerService(type, service, properties);
   }
 
   /** What a command came to. */
@@ -48,8 +54,10 @@ final class SuiteUnderTest implements AutoCloseable {
     Felix framework = new Felix(settings);
     framework.init();
     framework.start();
-    Dictionary<String, Object> role = new Hashtable<>(Map.of("styloid.role", "data"));
-    framework.getBundleContext().registerService(Path.class, data, role);
+    SuiteUnderTest suite = new SuiteUnderTest(framework);
+    suite.offer(Path.class, data, "data");
+    suite.offer(PrintWriter.class, new PrintWriter(suite.out, true), "out");
+    suite.offer(PrintWriter.class, new PrintWriter(suite.err, true), "err");
     ArrayList<Bundle> bundles = new ArrayList<>();
     for (Path jar : withoutWindow()) {
       bundles.add(framework.getBundleContext().installBundle(jar.toUri().toString()));
@@ -57,7 +65,6 @@ final class SuiteUnderTest implements AutoCloseable {
     for (Path jar : extra) {
       bundles.add(framework.getBundleContext().installBundle(jar.toUri().toString()));
     }
-    SuiteUnderTest suite = new SuiteUnderTest(framework);
     for (Bundle bundle : bundles) {
       suite.startOne(bundle);
     }
@@ -102,22 +109,10 @@ final class SuiteUnderTest implements AutoCloseable {
 
   /** Runs a command as the launcher does and gives what it printed. */
   Ran run(String... words) throws Exception {
-    PrintStream out = System.out;
-    PrintStream err = System.err;
-    ByteArrayOutputStream outBytes = new ByteArrayOutputStream();
-    ByteArrayOutputStream errBytes = new ByteArrayOutputStream();
-    System.setOut(new PrintStream(outBytes, true, StandardCharsets.UTF_8));
-    System.setErr(new PrintStream(errBytes, true, StandardCharsets.UTF_8));
-    try {
-      int code = command().applyAsInt(words);
-      return new Ran(
-          code,
-          outBytes.toString(StandardCharsets.UTF_8),
-          errBytes.toString(StandardCharsets.UTF_8));
-    } finally {
-      System.setOut(out);
-      System.setErr(err);
-    }
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
+    int code = command().applyAsInt(words);
+    return new Ran(code, out.toString(), err.toString());
   }
 
   @SuppressWarnings("unchecked")
