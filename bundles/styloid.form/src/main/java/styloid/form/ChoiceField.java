@@ -98,7 +98,7 @@ final class ChoiceField extends Field {
     for (int place = 0; place < words.size(); place++) {
       Label digit = new Label(keys.keys().get(place));
       digit.getStyleClass().add("chip-key");
-      boolean same = words.get(place).equals(keys.keys().get(place));
+      boolean same = words.get(place).startsWith(keys.keys().get(place));
       Label chip = same ? new Label(words.get(place)) : new Label(words.get(place), digit);
       chip.getStyleClass().add("chip");
       chip.setMinWidth(Region.USE_PREF_SIZE);

@@ -33,9 +33,9 @@ final class TableSection implements Sections.Section {
 
   private static final int TWO_LINES = 52;
 
-  private static final int NAMES_MOST = 190;
+  private static final int NAMES = 170;
   private static final int NAME_WIDTH = 92;
-  private static final double BESIDE_ANSWERS = 44 + 74;
+  private static final double BESIDE_ANSWERS = 44 + 66;
 
   private final GridPane grid = new GridPane();
   private final List<Head> heads = new ArrayList<>();
@@ -54,7 +54,7 @@ final class TableSection implements Sections.Section {
     this.fields = fields;
     this.test = fields.home.state().test().id();
     grid.getStyleClass().addAll("card", "table-grid");
-    ColumnConstraints names = new ColumnConstraints(120, 170, NAMES_MOST);
+    ColumnConstraints names = new ColumnConstraints(120, NAMES, NAMES + 20);
     ColumnConstraints side = new ColumnConstraints(250, 300, Double.MAX_VALUE);
     side.setHgrow(Priority.ALWAYS);
     grid.getColumnConstraints().addAll(names, side, side);
@@ -114,7 +114,7 @@ final class TableSection implements Sections.Section {
 
   private VBox cell(Group group, Item lead, Side side, Digit digit, List<Field> made, VBox notes) {
     HBox values = new HBox(8);
-    values.setAlignment(Pos.BASELINE_LEFT);
+    values.setAlignment(Pos.TOP_LEFT);
     if (side != Side.UNSIDED) {
       values.getChildren().add(SideHead.word(side, fields.home));
     }
@@ -155,7 +155,7 @@ final class TableSection implements Sections.Section {
 
   /** Answers break where their half of the table ends. */
   private void fit() {
-    double half = (grid.getWidth() - grid.getInsets().getLeft() * 2 - NAMES_MOST) / 2;
+    double half = (grid.getWidth() - grid.getInsets().getLeft() * 2 - NAMES) / 2;
     leading.forEach(field -> field.atMost(half - BESIDE_ANSWERS));
   }
 
