@@ -28,7 +28,9 @@ final class ChoiceField extends Field {
     FLOW,
     /** As many lines as it takes, with no room kept for words beside them. */
     NARROW,
-    /** Only the chosen one. */
+    /** Only the chosen one, with room for a word beside it. */
+    CLOSED,
+    /** Only the chosen one, as narrow as it goes. */
     TIGHT
   }
 
@@ -43,14 +45,16 @@ final class ChoiceField extends Field {
     this.kind = kind;
     this.keys = ChoiceKeys.of(kind);
     this.answers =
-        room == Room.FLOW || room == Room.NARROW ? flow() : new HBox(room == Room.LINE ? 3 : 0);
-    answers.getStyleClass().addAll("answers", room == Room.TIGHT ? "tight" : "open");
+        room == Room.FLOW || room == Room.NARROW ? new Flow() : new HBox(room == Room.LINE ? 3 : 0);
+    boolean closed = room == Room.TIGHT || room == Room.CLOSED;
+    answers.getStyleClass().addAll("answers", closed ? "closed" : "open");
+    answers.getStyleClass().add(room == Room.CLOSED ? "wide" : "narrow");
     answers.setFocusTraversable(true);
     answers.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
     answers.setOnMouseClicked(e -> answers.requestFocus());
     shown.getStyleClass().add("chosen-word");
     shown.setWrapText(true);
-    if (room == Room.TIGHT) {
+    if (closed) {
       answers.getChildren().add(shown);
       note.offer(chips());
     } else {
@@ -64,17 +68,29 @@ final class ChoiceField extends Field {
   }
 
   /** As wide as one line takes; narrower only where there is no room. */
-  private static FlowPane flow() {
-    return new FlowPane(4, 4) {
-      @Override
-      protected double computePrefWidth(double height) {
-        double all = getInsets().getLeft() + getInsets().getRight();
-        for (Node chip : getManagedChildren()) {
-          all += chip.prefWidth(-1) + getHgap();
-        }
-        return snapSizeX(all);
+  private static final class Flow extends FlowPane {
+    private double most = Double.MAX_VALUE;
+
+    Flow() {
+      super(4, 4);
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+      double all = getInsets().getLeft() + getInsets().getRight();
+      for (Node chip : getManagedChildren()) {
+        all += chip.prefWidth(-1) + getHgap();
       }
-    };
+      return snapSizeX(Math.min(all, Math.max(most, minWidth(-1))));
+    }
+  }
+
+  @Override
+  void atMost(double width) {
+    if (answers instanceof Flow flow && flow.most != width) {
+      flow.most = width;
+      flow.requestLayout();
+    }
   }
 
   private List<Label> chips() {
@@ -82,7 +98,7 @@ final class ChoiceField extends Field {
     for (int place = 0; place < words.size(); place++) {
       Label digit = new Label(keys.keys().get(place));
       digit.getStyleClass().add("chip-key");
-      boolean same = words.get(place).equals(keys.keys().get(place));
+      boolean same = words.get(place).startsWith(keys.keys().get(place));
       Label chip = same ? new Label(words.get(place)) : new Label(words.get(place), digit);
       chip.getStyleClass().add("chip");
       chip.setMinWidth(Region.USE_PREF_SIZE);
@@ -135,9 +151,9 @@ final class ChoiceField extends Field {
         chip.getStyleClass().add("chosen");
       }
     }
-    boolean tight = answers.getStyleClass().contains("tight");
+    boolean closed = answers.getStyleClass().contains("closed");
     String word = value.map(v -> home.texts().value(key(), v)).orElse("");
-    shown.setText(entering.dirty() ? entering.text() : inChips && !tight ? "" : word);
-    shown.setManaged(tight || !shown.getText().isEmpty());
+    shown.setText(entering.dirty() ? entering.text() : inChips && !closed ? "" : word);
+    shown.setManaged(closed || !shown.getText().isEmpty());
   }
 }

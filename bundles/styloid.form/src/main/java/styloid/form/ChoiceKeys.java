@@ -19,7 +19,7 @@ final class ChoiceKeys {
   }
 
   static ChoiceKeys of(ItemKind.Choices choices) {
-    boolean numbers = choices.codes().stream().allMatch(c -> c.matches("\\d[+-]?"));
+    boolean numbers = choices.codes().stream().allMatch(c -> c.matches("\\d{1,2}[+-]?"));
     ArrayList<String> keys = new ArrayList<>();
     for (int place = 1; place <= choices.codes().size(); place++) {
       keys.add(numbers ? choices.codes().get(place - 1) : Integer.toString(place));

@@ -53,7 +53,7 @@ abstract class Field {
     box.getStyleClass().add("field");
     status.getStyleClass().add("status-word");
     // Room is kept where it can be, so that nothing moves when the word comes.
-    boolean kept = room == ChoiceField.Room.LINE || room == ChoiceField.Room.FLOW;
+    boolean kept = room != ChoiceField.Room.TIGHT && room != ChoiceField.Room.NARROW;
     status.setMinWidth(kept ? 62 : javafx.scene.layout.Region.USE_PREF_SIZE);
     words.getStyleClass().addAll("words", roomy ? "roomy" : "tight");
     words.setFocusTraversable(true);
@@ -92,6 +92,11 @@ abstract class Field {
   /** The next unit the item allows, where it allows several. */
   void nextUnit() {
     // only numbers have one
+  }
+
+  /** The width there is for a list of answers. */
+  void atMost(double width) {
+    // other kinds keep their width
   }
 
   /** The unit stands once for the whole row. */

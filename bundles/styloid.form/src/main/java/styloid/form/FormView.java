@@ -124,6 +124,11 @@ public final class FormView extends BorderPane {
   }
 
   private void focus(Field field) {
+    if (field.focusTarget().getScene() == null) {
+      // A page just built comes into the scene with its first layout; focus cannot wait for that.
+      applyCss();
+      layout();
+    }
     field.focusTarget().requestFocus();
     Platform.runLater(() -> reveal(field.box));
   }

@@ -26,17 +26,21 @@ import styloid.spi.Group;
  */
 final class TableSection implements Sections.Section {
   private static final List<Side> COLUMNS = List.of(Side.RIGHT, Side.LEFT);
-  private static final int SHORT_LIST = 4;
-  private static final int LONGEST_LIST = 9;
+  private static final int KEY_LENGTH = 4;
 
-  /** Characters of all answers together that fit half the width. */
-  private static final int ONE_LINE = 20;
+  /** Characters of answers that fit half the width on one line, and on two. */
+  private static final int ONE_LINE = 30;
 
+  private static final int TWO_LINES = 52;
+
+  private static final int NAMES = 170;
   private static final int NAME_WIDTH = 92;
+  private static final double BESIDE_ANSWERS = 44 + 66;
 
   private final GridPane grid = new GridPane();
   private final List<Head> heads = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
+  private final List<Field> leading = new ArrayList<>();
   private final List<Follower> followers = new ArrayList<>();
   private final Fields fields;
   private final TestId test;
@@ -50,10 +54,11 @@ final class TableSection implements Sections.Section {
     this.fields = fields;
     this.test = fields.home.state().test().id();
     grid.getStyleClass().addAll("card", "table-grid");
-    ColumnConstraints names = new ColumnConstraints(120, 170, 210);
+    ColumnConstraints names = new ColumnConstraints(120, NAMES, NAMES + 20);
     ColumnConstraints side = new ColumnConstraints(250, 300, Double.MAX_VALUE);
     side.setHgrow(Priority.ALWAYS);
     grid.getColumnConstraints().addAll(names, side, side);
+    grid.widthProperty().addListener((o, was, is) -> fit());
     boolean sided = groups.stream().anyMatch(g -> !g.sides().equals(Item.NO_SIDE));
     if (sided) {
       COLUMNS.forEach(s -> grid.add(SideHead.of(s, fields.home), COLUMNS.indexOf(s) + 1, 0));
@@ -109,7 +114,7 @@ final class TableSection implements Sections.Section {
 
   private VBox cell(Group group, Item lead, Side side, Digit digit, List<Field> made, VBox notes) {
     HBox values = new HBox(8);
-    values.setAlignment(Pos.CENTER_LEFT);
+    values.setAlignment(Pos.TOP_LEFT);
     if (side != Side.UNSIDED) {
       values.getChildren().add(SideHead.word(side, fields.home));
     }
@@ -117,6 +122,7 @@ final class TableSection implements Sections.Section {
       ItemKey key = new ItemKey(test, lead.id(), side, digit, trial);
       Field field = fields.make(group, lead, key, room(lead));
       made.add(field);
+      leading.add(field);
       values.getChildren().add(field.box);
       notes.getChildren().add(field.note);
     }
@@ -127,15 +133,30 @@ final class TableSection implements Sections.Section {
   }
 
   private ChoiceField.Room room(Item item) {
-    boolean list = item.kind() instanceof ItemKind.Choices;
-    int answers = item.kind() instanceof ItemKind.Choices c ? c.codes().size() : 0;
-    if (item.trials() > 1 || answers > LONGEST_LIST) {
+    if (item.trials() > 1) {
       return ChoiceField.Room.TIGHT;
+    } else if (!(item.kind() instanceof ItemKind.Choices) || length(item) <= ONE_LINE) {
+      return ChoiceField.Room.LINE;
     }
-    ItemKey any = item.keys(test).get(0);
-    int length = String.join("", fields.home.texts().choices(any, item)).length();
-    boolean fits = !list || answers <= SHORT_LIST && length <= ONE_LINE;
-    return fits ? ChoiceField.Room.LINE : ChoiceField.Room.FLOW;
+    return length(item) <= TWO_LINES ? ChoiceField.Room.FLOW : ChoiceField.Room.CLOSED;
+  }
+
+  /** Room of what follows from an answer, which has a name beside it. */
+  private ChoiceField.Room narrowRoom(Item item) {
+    boolean list = item.kind() instanceof ItemKind.Choices;
+    return list && length(item) > ONE_LINE ? ChoiceField.Room.CLOSED : ChoiceField.Room.NARROW;
+  }
+
+  /** Characters of all answers and their keys together. */
+  private int length(Item item) {
+    List<String> answers = fields.home.texts().choices(item.keys(test).get(0), item);
+    return String.join("", answers).length() + KEY_LENGTH * answers.size();
+  }
+
+  /** Answers break where their half of the table ends. */
+  private void fit() {
+    double half = (grid.getWidth() - grid.getInsets().getLeft() * 2 - NAMES) / 2;
+    leading.forEach(field -> field.atMost(half - BESIDE_ANSWERS));
   }
 
   @Override
@@ -157,7 +178,7 @@ final class TableSection implements Sections.Section {
 
   private void unfold(Follower follower) {
     Field field =
-        fields.make(follower.group(), follower.item(), follower.key(), ChoiceField.Room.NARROW);
+        fields.make(follower.group(), follower.item(), follower.key(), narrowRoom(follower.item()));
     Label name = new Label(follower.name());
     name.getStyleClass().add("item-name");
     name.setWrapText(true);

@@ -34,6 +34,14 @@ class KeysTest {
   }
 
   @Test
+  void aScaleToTenIsTypedAsItIs() {
+    ChoiceKeys keys = ChoiceKeys.of(ItemKind.Choices.of("0", "1", "2", "9", "10"));
+    assertEquals(Optional.of("2"), keys.code("2"));
+    assertEquals(Optional.of("10"), keys.code("10"));
+    assertTrue(keys.canGrow("1"));
+  }
+
+  @Test
   void theTenthAnswerMakesTheFirstWait() {
     ChoiceKeys keys =
         ChoiceKeys.of(ItemKind.Choices.of("a", "b", "c", "d", "e", "f", "g", "h", "i", "j"));

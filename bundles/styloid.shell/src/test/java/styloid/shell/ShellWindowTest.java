@@ -235,6 +235,16 @@ class ShellWindowTest {
   }
 
   @Test
+  void aPageJustBuiltTakesTheFocusAtOnce() throws StoreException {
+    start(Optional.of(clinic.session()));
+    clinic.openFirst(patient);
+    Window.run(window::evaluation);
+    Window.settle();
+    String focus = Window.on(() -> stage.getScene().getFocusOwner().getAccessibleText());
+    assertEquals("Right, Shoulder flexion", focus);
+  }
+
+  @Test
   void aFullDiskIsSaidAndTriedAgain() throws StoreException {
     openEvaluation();
     awaitWords("Shoulder");

@@ -18,17 +18,20 @@ final class PatientCell extends ListCell<CaseloadRow> {
   private final Label facts = Make.word("", "cell-facts");
   private final Label visits = Make.word("", "cell-facts");
   private final Label drafts = Make.word("", "cell-drafts");
-  private final HBox row;
+  private final VBox row;
 
   PatientCell(Texts texts) {
     this.texts = texts;
     name.setMinWidth(0);
     facts.setMinWidth(0);
-    VBox right = new VBox(2, visits, drafts);
-    right.setAlignment(Pos.CENTER_RIGHT);
-    row = new HBox(10, new VBox(2, name, facts), Make.gap(), right);
-    row.setAlignment(Pos.CENTER_LEFT);
+    row = new VBox(2, line(name, visits), line(facts, drafts));
     setPrefWidth(0);
+  }
+
+  private static HBox line(Label left, Label right) {
+    HBox line = new HBox(10, left, Make.gap(), right);
+    line.setAlignment(Pos.BASELINE_LEFT);
+    return line;
   }
 
   @Override
@@ -50,9 +53,12 @@ final class PatientCell extends ListCell<CaseloadRow> {
     facts.setText(Shell.say(texts, "cell.facts", patient.recordNumber(), born));
     visits.setText(
         item.lastVisit()
-            .map(day -> Shell.say(texts, "cell.visits", item.evaluations(), texts.date(day)))
+            .map(day -> Shell.say(texts, "cell.visits", texts.date(day)))
             .orElse(Shell.say(texts, "cell.no-visit")));
-    drafts.setText(item.drafts() == 0 ? "" : Shell.say(texts, "cell.drafts", item.drafts()));
+    drafts.setText(
+        item.evaluations() == 0
+            ? ""
+            : Shell.say(texts, "cell.drafts", item.evaluations(), item.drafts()));
     setAccessibleText(
         String.join(", ", patient.name(), facts.getText(), visits.getText(), drafts.getText()));
     setGraphic(row);

@@ -103,6 +103,8 @@ public final class EvaluationView extends BorderPane {
   /** Listens to the session and shows the first page that is not done. */
   public void begin() {
     listening = session.listen(change -> tell());
+    // What changed while the screen was made was told to nobody.
+    session.current().ifPresent(now -> stand = stand.next(now));
     if (stand.pages().isEmpty()) {
       title.setText(say("evaluation.no-tests"));
       refresh(stand.open());

@@ -58,8 +58,8 @@ final class ResultList {
     }
     VBox box = new VBox(8);
     own.values().forEach(line -> box.getChildren().add(line(line, test, why)));
-    whole.values().forEach(line -> box.getChildren().add(line(line, test, why)));
     waiting(waiting, test, why, box);
+    whole.values().forEach(line -> box.getChildren().add(line(line, test, why)));
     return box;
   }
 

@@ -12,8 +12,8 @@ import styloid.session.OpenEvaluation;
 import styloid.shell.Clinic;
 
 class PageTest {
-  private final OpenEvaluation open = Clinic.opened();
-  private final Stand stand = Stand.of(open);
+  private static final OpenEvaluation OPEN = Clinic.opened();
+  private final Stand stand = Stand.of(OPEN);
 
   @Test
   void theScreenIsOnePageAndLongTestsAPageARegion() {
@@ -38,7 +38,7 @@ class PageTest {
 
   @Test
   void everyKeyIsOnExactlyOnePage() {
-    for (var test : open.tests()) {
+    for (var test : OPEN.tests()) {
       for (ItemKey key : test.keys()) {
         assertEquals(1, stand.pages().stream().filter(p -> p.has(key)).count(), key.toString());
       }

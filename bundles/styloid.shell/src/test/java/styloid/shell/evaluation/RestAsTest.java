@@ -17,11 +17,11 @@ import styloid.shell.Clinic;
 import styloid.spi.TestDefinition;
 
 class RestAsTest {
-  private final OpenEvaluation open = Clinic.opened();
-  private final TestDefinition screen = open.tests().get(0);
+  private static final OpenEvaluation OPEN = Clinic.opened();
+  private final TestDefinition screen = OPEN.tests().get(0);
 
   private RestAs rest(Map<ItemKey, String> drafts) {
-    FormState state = new FormState(screen, open.context(), Set.of(), drafts, false, false);
+    FormState state = new FormState(screen, OPEN.context(), Set.of(), drafts, false, false);
     return RestAs.of(state, screen.restAs().orElseThrow());
   }
 
