@@ -15,6 +15,7 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import styloid.session.Session;
+import styloid.shell.frame.Therapists;
 
 /**
  * Brings the window up on the stage the launcher offers. All else may be missing or come later:

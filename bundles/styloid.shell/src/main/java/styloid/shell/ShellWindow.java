@@ -22,6 +22,10 @@ import styloid.session.OpenEvaluation;
 import styloid.session.Session;
 import styloid.shell.caseload.CaseloadView;
 import styloid.shell.evaluation.EvaluationView;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
+import styloid.shell.frame.Therapists;
+import styloid.shell.frame.Work;
 import styloid.spi.Texts;
 
 /** The one window: which screen is in it, and what covers it. Used on the JavaFX thread. */

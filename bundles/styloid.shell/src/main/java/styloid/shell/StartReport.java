@@ -7,6 +7,8 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 
 /** What is wrong and what to do, instead of a blank window. */

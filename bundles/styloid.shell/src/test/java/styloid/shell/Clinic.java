@@ -27,6 +27,7 @@ import styloid.model.TherapistId;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
 import styloid.session.SessionService;
+import styloid.shell.frame.Therapists;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;

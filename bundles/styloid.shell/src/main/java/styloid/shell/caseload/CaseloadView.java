@@ -18,8 +18,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import styloid.model.PatientId;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 import styloid.store.CaseloadRow;
 

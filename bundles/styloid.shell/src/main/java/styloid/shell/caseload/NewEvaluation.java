@@ -15,8 +15,8 @@ import javafx.scene.layout.VBox;
 import styloid.model.Evaluation;
 import styloid.model.Patient;
 import styloid.model.TherapistId;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 
 /** Asks for therapist and date, then begins an evaluation. */

@@ -6,8 +6,8 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import styloid.model.Patient;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 import styloid.store.CaseloadRow;
 

@@ -21,8 +21,8 @@ import styloid.model.Patient;
 import styloid.model.PatientId;
 import styloid.model.Precaution;
 import styloid.model.Side;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 
 /** A new or known patient's facts and precautions. */

@@ -17,9 +17,9 @@ import styloid.model.Patient;
 import styloid.model.PatientId;
 import styloid.model.Precaution;
 import styloid.session.Session;
-import styloid.shell.Banner;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Banner;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 import styloid.store.CaseloadRow;
 

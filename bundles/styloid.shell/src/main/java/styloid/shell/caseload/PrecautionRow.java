@@ -17,8 +17,8 @@ import styloid.model.Digit;
 import styloid.model.Precaution;
 import styloid.model.Region;
 import styloid.model.Side;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 
 /** One precaution under edit. Side and kind have no default: they must be said. */

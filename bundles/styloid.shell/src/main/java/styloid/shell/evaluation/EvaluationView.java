@@ -20,9 +20,9 @@ import styloid.model.ItemKey;
 import styloid.model.Value;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
-import styloid.shell.Banner;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Banner;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Group;
 import styloid.spi.Texts;
 

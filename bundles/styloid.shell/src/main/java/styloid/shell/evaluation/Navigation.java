@@ -15,8 +15,8 @@ import styloid.form.FormState;
 import styloid.form.FormView;
 import styloid.form.StateMark;
 import styloid.model.PatientContext;
-import styloid.shell.Make;
-import styloid.shell.Shell;
+import styloid.shell.frame.Make;
+import styloid.shell.frame.Shell;
 import styloid.spi.Group;
 import styloid.spi.Texts;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import styloid.model.Result;
 import styloid.model.ResultKey;
 import styloid.model.Source;
-import styloid.shell.Shell;
+import styloid.shell.frame.Shell;
 import styloid.spi.ResultDefinition;
 import styloid.spi.TestDefinition;
 import styloid.spi.Texts;

@@ -1,4 +1,4 @@
-package styloid.shell;
+package styloid.shell.frame;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

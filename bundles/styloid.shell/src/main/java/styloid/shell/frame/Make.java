@@ -1,4 +1,4 @@
-package styloid.shell;
+package styloid.shell.frame;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;

@@ -1,4 +1,4 @@
-package styloid.shell;
+package styloid.shell.frame;
 
 import java.util.ArrayList;
 import java.util.List;

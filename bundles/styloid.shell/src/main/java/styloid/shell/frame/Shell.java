@@ -1,4 +1,4 @@
-package styloid.shell;
+package styloid.shell.frame;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -47,7 +47,7 @@ public record Shell(
     return withOwn(session.texts(locale));
   }
 
-  static Texts withOwn(Texts texts) {
+  public static Texts withOwn(Texts texts) {
     return texts.with(FormView.SCOPE, FormView.labels()).with(SCOPE, Labels.beside(Shell.class));
   }
 

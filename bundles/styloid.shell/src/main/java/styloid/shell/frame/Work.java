@@ -1,4 +1,4 @@
-package styloid.shell;
+package styloid.shell.frame;
 
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
