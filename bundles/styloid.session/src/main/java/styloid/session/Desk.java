@@ -2,15 +2,18 @@ package styloid.session;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import styloid.exchange.DefinitionFile;
 import styloid.model.DefinitionText;
 import styloid.model.Entry;
 import styloid.model.EntryId;
@@ -32,6 +35,7 @@ import styloid.spi.TestDefinition;
 final class Desk {
   private final Map<TestId, TestDefinition> stored = new LinkedHashMap<>();
   private final Set<DefinitionText> storedTexts = new HashSet<>();
+  private final Set<TestDefinition> takenUp = Collections.newSetFromMap(new IdentityHashMap<>());
   private final UndoStack undo = new UndoStack();
   private final Map<EntryId, ItemKey> unsaved = new HashMap<>();
   private final Map<ItemKey, String> drafts = new HashMap<>();
@@ -54,9 +58,16 @@ final class Desk {
     storedTexts.add(text);
   }
 
-  /** Whether the evaluation lacks this definition; from now on it does not. */
-  synchronized boolean takeUp(DefinitionText text) {
-    return storedTexts.add(text);
+  /**
+   * The written form of a test the evaluation does not hold yet; it does from now on. Written once
+   * a test, not once an entry.
+   */
+  synchronized Optional<DefinitionText> takeUp(TestDefinition test) {
+    if (!takenUp.add(test)) {
+      return Optional.empty();
+    }
+    DefinitionText text = DefinitionFile.write(test);
+    return storedTexts.add(text) ? Optional.of(text) : Optional.empty();
   }
 
   synchronized Optional<TestDefinition> stored(TestId id) {

@@ -18,7 +18,6 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicy;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import styloid.exchange.DefinitionFile;
-import styloid.model.DefinitionText;
 import styloid.model.Entry;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
@@ -257,10 +256,7 @@ public final class SessionService implements Session {
     if (checked.value().isEmpty()) {
       throw new IllegalArgumentException("impossible for " + key + ": " + value);
     }
-    DefinitionText text = DefinitionFile.write(test);
-    if (open.desk().takeUp(text)) {
-      open.saver().add(text);
-    }
+    open.desk().takeUp(test).ifPresent(open.saver()::add);
     keep(open, open.desk().record(key, value, confirmed, clock.instant()));
     return view(open);
   }

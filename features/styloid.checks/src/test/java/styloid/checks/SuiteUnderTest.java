@@ -128,8 +128,12 @@ final class SuiteUnderTest implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() throws BundleException {
     framework.stop();
-    framework.waitForStop(STOP_MILLIS);
+    try {
+      framework.waitForStop(STOP_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 }

@@ -116,13 +116,17 @@ final class DrivenSuite implements AutoCloseable {
   }
 
   /** Ends the process at once, as a crash would. */
-  void kill() throws InterruptedException {
+  void kill() {
     process.destroyForcibly();
-    process.waitFor(END_SECONDS, TimeUnit.SECONDS);
+    try {
+      process.waitFor(END_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   @Override
-  public void close() throws InterruptedException {
+  public void close() {
     kill();
   }
 }
