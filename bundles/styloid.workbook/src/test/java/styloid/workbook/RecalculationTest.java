@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import styloid.model.Side;
 import styloid.spi.Progress;
 import styloid.spi.Report;
@@ -75,6 +77,21 @@ class RecalculationTest {
             .count();
     assertEquals(
         18, live, "8 results on their sheet, again in the summary, and a change of 2 cells");
+    assertEquals(List.of(), changed(file));
+  }
+
+  /** The formulas the shipped modules give, over made-up evaluations with every place filled. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void everyFormulaOfTheShippedModulesKeepsOurValue(long seed) throws Exception {
+    Path file = folder.resolve("shipped.xlsx");
+    Report report = ShippedModules.report(seed);
+    new WorkbookExporter().write(report, file, Progress.none());
+    long formulas =
+        report.context().results().all().stream()
+            .filter(r -> r.quantity().isPresent() && r.why().formula().isPresent())
+            .count();
+    assertTrue(formulas > 200, "only " + formulas + " results have a formula");
     assertEquals(List.of(), changed(file));
   }
 
