@@ -16,16 +16,18 @@ import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 
-/** The three threads of a session: one calculates, one stores, one exports. */
+/** The four threads of a session: one calculates, one plans, one stores, one exports. */
 final class Workers implements AutoCloseable {
   private static final System.Logger LOG = System.getLogger(Workers.class.getName());
   private static final long WARM_UP_AFTER_SECONDS = 3;
   private static final long LAST_WORK_SECONDS = 10;
 
   private final ScheduledExecutorService calculating = worker("styloid-results");
+  private final ScheduledExecutorService planning = worker("styloid-order");
   private final ScheduledExecutorService storing = worker("styloid-store");
   private final ScheduledExecutorService exporting = worker("styloid-export");
   private final AtomicInteger calculations = new AtomicInteger();
+  private final AtomicInteger plans = new AtomicInteger();
   private final AtomicBoolean warm = new AtomicBoolean();
 
   private static ScheduledExecutorService worker(String name) {
@@ -48,11 +50,21 @@ final class Workers implements AutoCloseable {
 
   /** Like {@link #calculate}, but one waiting calculation stands for all later ones. */
   void calculateSoon(Runnable task) {
-    if (calculations.incrementAndGet() == 1) {
+    runSoon(calculating, calculations, task);
+  }
+
+  /** Runs beside the results, so that none waits; one waiting plan stands for all later ones. */
+  void planSoon(Runnable task) {
+    runSoon(planning, plans, task);
+  }
+
+  private static void runSoon(
+      ScheduledExecutorService worker, AtomicInteger waiting, Runnable task) {
+    if (waiting.incrementAndGet() == 1) {
       run(
-          calculating,
+          worker,
           () -> {
-            calculations.set(0);
+            waiting.set(0);
             task.run();
           });
     }
@@ -122,12 +134,13 @@ final class Workers implements AutoCloseable {
     }
   }
 
-  /** Waits until calculating and storing have nothing to do and {@code stored} holds. */
+  /** Waits until there is nothing to calculate, plan or store and {@code stored} holds. */
   void settle(BooleanSupplier stored) {
     do {
       awaitIdle(storing);
       awaitIdle(calculating);
-    } while (!(stored.getAsBoolean() && calculations.get() == 0)
+      awaitIdle(planning);
+    } while (!(stored.getAsBoolean() && calculations.get() == 0 && plans.get() == 0)
         && !storing.isShutdown()
         && !Thread.currentThread().isInterrupted());
   }
@@ -146,7 +159,7 @@ final class Workers implements AutoCloseable {
 
   @Override
   public void close() {
-    for (ScheduledExecutorService worker : List.of(calculating, storing, exporting)) {
+    for (ScheduledExecutorService worker : List.of(calculating, planning, storing, exporting)) {
       worker.shutdown();
       try {
         if (!worker.awaitTermination(LAST_WORK_SECONDS, TimeUnit.SECONDS)) {
