@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -25,13 +25,18 @@ final class Workers implements AutoCloseable {
   private final ScheduledExecutorService calculating = worker("styloid-results");
   private final ScheduledExecutorService planning = worker("styloid-order");
   private final ScheduledExecutorService storing = worker("styloid-store");
-  private final ScheduledExecutorService exporting = worker("styloid-export");
+  private final ScheduledThreadPoolExecutor exporting = worker("styloid-export");
   private final AtomicInteger calculations = new AtomicInteger();
   private final AtomicInteger plans = new AtomicInteger();
+
+  /** Calculations and plans not done yet; what asks for another is done once that is counted. */
+  private final AtomicInteger unfinished = new AtomicInteger();
+
   private final AtomicBoolean warm = new AtomicBoolean();
 
-  private static ScheduledExecutorService worker(String name) {
-    return Executors.newSingleThreadScheduledExecutor(
+  private static ScheduledThreadPoolExecutor worker(String name) {
+    return new ScheduledThreadPoolExecutor(
+        1,
         task -> {
           Thread thread = new Thread(task, name);
           thread.setDaemon(true);
@@ -45,7 +50,7 @@ final class Workers implements AutoCloseable {
 
   /** Runs on the result worker, after what is there. */
   void calculate(Runnable task) {
-    run(calculating, task);
+    count(calculating, task);
   }
 
   /** Like {@link #calculate}, but one waiting calculation stands for all later ones. */
@@ -58,10 +63,9 @@ final class Workers implements AutoCloseable {
     runSoon(planning, plans, task);
   }
 
-  private static void runSoon(
-      ScheduledExecutorService worker, AtomicInteger waiting, Runnable task) {
+  private void runSoon(ScheduledExecutorService worker, AtomicInteger waiting, Runnable task) {
     if (waiting.incrementAndGet() == 1) {
-      run(
+      count(
           worker,
           () -> {
             waiting.set(0);
@@ -70,7 +74,24 @@ final class Workers implements AutoCloseable {
     }
   }
 
-  private static void run(ScheduledExecutorService worker, Runnable task) {
+  private void count(ScheduledExecutorService worker, Runnable task) {
+    unfinished.incrementAndGet();
+    boolean taken =
+        run(
+            worker,
+            () -> {
+              try {
+                task.run();
+              } finally {
+                unfinished.decrementAndGet();
+              }
+            });
+    if (!taken) {
+      unfinished.decrementAndGet();
+    }
+  }
+
+  private static boolean run(ScheduledExecutorService worker, Runnable task) {
     try {
       worker.execute(
           () -> {
@@ -80,8 +101,10 @@ final class Workers implements AutoCloseable {
               LOG.log(System.Logger.Level.ERROR, "work failed", e);
             }
           });
+      return true;
     } catch (RejectedExecutionException e) {
       LOG.log(System.Logger.Level.DEBUG, "the session is closing", e);
+      return false;
     }
   }
 
@@ -140,7 +163,7 @@ final class Workers implements AutoCloseable {
       awaitIdle(storing);
       awaitIdle(calculating);
       awaitIdle(planning);
-    } while (!(stored.getAsBoolean() && calculations.get() == 0 && plans.get() == 0)
+    } while (!(stored.getAsBoolean() && unfinished.get() == 0)
         && !storing.isShutdown()
         && !Thread.currentThread().isInterrupted());
   }
@@ -159,6 +182,8 @@ final class Workers implements AutoCloseable {
 
   @Override
   public void close() {
+    // A writer that is not warm yet need not become so for an end.
+    exporting.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
     for (ScheduledExecutorService worker : List.of(calculating, planning, storing, exporting)) {
       worker.shutdown();
       try {
