@@ -71,6 +71,10 @@ final class ResultsJson {
       finding(json, finding);
     }
     json.writeEndArray();
+    if (open.order().isPresent()) {
+      json.writeFieldName("order");
+      new OrderJson(texts).write(json, open.order().get());
+    }
     json.writeArrayFieldStart("faults");
     for (ModuleFault fault : open.faults()) {
       fault(json, fault);

@@ -99,6 +99,7 @@ final class Bench {
     Map<String, String> words =
         Map.of(
             "test.title", "Hold",
+            "group.all", "All",
             "item.force", "Force",
             "item.end-feel", "End feel",
             "item.device", "Device",

@@ -37,6 +37,8 @@ import styloid.model.Source;
 import styloid.model.TherapistId;
 import styloid.model.Unit;
 import styloid.model.Value;
+import styloid.plan.Plan;
+import styloid.plan.PlanWords;
 import styloid.session.ModuleFault;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
@@ -53,6 +55,7 @@ final class FakeSession implements Session {
   private final List<TestDefinition> tests;
   final List<PatientRecord> stored = new ArrayList<>();
   final List<ModuleFault> faults = new ArrayList<>();
+  Optional<Plan> order = Optional.empty();
   List<String> formats = List.of("xlsx");
   Optional<StoreException> refusal = Optional.empty();
   Optional<IOException> diskFault = Optional.empty();
@@ -75,6 +78,7 @@ final class FakeSession implements Session {
   public Texts texts(Locale locale) {
     Map<String, Labels> scopes = new HashMap<>();
     tests.forEach(test -> scopes.put(test.id().value(), test.labels()));
+    scopes.put(PlanWords.SCOPE, PlanWords.labels());
     return new Texts(scopes, locale);
   }
 
@@ -130,7 +134,8 @@ final class FakeSession implements Session {
         false,
         false,
         false,
-        Optional.empty());
+        Optional.empty(),
+        order);
   }
 
   @Override
@@ -229,6 +234,11 @@ final class FakeSession implements Session {
 
   @Override
   public void draft(ItemKey key, String text) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void workOn(Optional<ItemKey> key) {
     throw new UnsupportedOperationException();
   }
 

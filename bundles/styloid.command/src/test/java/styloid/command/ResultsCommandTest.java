@@ -1,16 +1,25 @@
 package styloid.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static styloid.command.Bench.force;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import styloid.model.Region;
 import styloid.model.Side;
+import styloid.plan.PlanStep;
+import styloid.plan.Planner;
+import styloid.plan.Stage;
+import styloid.plan.StepId;
 import styloid.session.ModuleFault;
+import styloid.spi.Position;
 
 class ResultsCommandTest {
   @TempDir private Path folder;
@@ -138,5 +147,86 @@ class ResultsCommandTest {
     Path bad = Bench.file(folder, "b.json", "00417", force(Side.LEFT, "1000"));
     assertEquals(1, bench.run("results", bad));
     assertEquals("", bench.out());
+  }
+
+  @Test
+  void theOrderIsWrittenWithWhatItSaves() {
+    bench.session.order =
+        Optional.of(new Planner().plan(List.of(step(Side.LEFT), step(Side.RIGHT))));
+    assertEquals(0, bench.run("results", file));
+    String order =
+        """
+              "order" : {
+                "summary" : "1 changes of position: body 0, limb support 0, forearm 1. The order from proximal to distal needs 1.",
+                "proven" : true,
+                "changes" : {
+                  "body" : 0,
+                  "support" : 0,
+                  "rotation" : 1,
+                  "total" : 1
+                },
+                "plain" : {
+                  "body" : 0,
+                  "support" : 0,
+                  "rotation" : 1,
+                  "total" : 1
+                },
+                "saved" : {
+                  "body" : 0,
+                  "support" : 0,
+                  "rotation" : 0,
+                  "total" : 0
+                },
+                "done" : 0,
+                "steps" : [
+                  {
+                    "test" : "hold",
+                    "group" : "all",
+                    "name" : "All",
+                    "side" : "right",
+                    "gravityReduced" : false,
+                    "stage" : "resistance",
+                    "position" : {
+                      "body" : "sitting",
+                      "support" : "free",
+                      "rotation" : "mid",
+                      "shown" : "sitting, limb free, mid-rotation"
+                    },
+                    "painful" : false,
+                    "changes" : {
+                      "body" : 0,
+                      "support" : 0,
+                      "rotation" : 0,
+                      "total" : 0
+                    },
+                    "reasons" : [
+                      "The first position."
+                    ]
+                  },
+        """;
+    assertTrue(bench.out().contains(order), bench.out());
+  }
+
+  @Test
+  void withoutAnOrderNothingIsSaidOfIt() {
+    assertEquals(0, bench.run("results", file));
+    assertFalse(bench.out().contains("\"order\""), bench.out());
+  }
+
+  private static PlanStep step(Side side) {
+    Position position =
+        new Position(
+            Position.Body.SITTING,
+            Position.Support.FREE,
+            side == Side.RIGHT ? Position.Rotation.MID : Position.Rotation.PALM_UP);
+    return new PlanStep(
+        new StepId(Bench.HOLD, "all", side, false),
+        Region.HAND,
+        Stage.RESISTANCE,
+        1,
+        Optional.of(position),
+        false,
+        side == Side.LEFT,
+        PlanStep.State.TO_DO);
   }
 }

@@ -1,5 +1,6 @@
 package styloid.form;
 
+import java.util.Optional;
 import org.osgi.annotation.versioning.ConsumerType;
 import styloid.model.ItemKey;
 import styloid.model.Value;
@@ -23,6 +24,17 @@ public interface FormPort {
 
   /** Brings back what was taken back last, and shows that place. */
   void redo();
+
+  /**
+   * Enter is about to go on from one place to another. Whoever shows the form may lead elsewhere
+   * instead.
+   *
+   * @param to empty at the end of what the form shows
+   * @return whether entry was led elsewhere
+   */
+  default boolean leads(ItemKey from, Optional<ItemKey> to) {
+    return false;
+  }
 
   /** The walk has come to the end of what the form shows, or to its beginning. */
   void leavePage(boolean forward);

@@ -242,7 +242,10 @@ public final class FormView extends BorderPane {
 
   private void moveOn(Field from, boolean skipOptional) {
     ItemKey key = from.key();
-    go(skipOptional ? route.onward(key, state) : route.next(key, state), true);
+    Optional<ItemKey> to = skipOptional ? route.onward(key, state) : route.next(key, state);
+    if (!(skipOptional && port.leads(key, to))) {
+      go(to, true);
+    }
   }
 
   private void focusChanged(Field field, boolean focused) {

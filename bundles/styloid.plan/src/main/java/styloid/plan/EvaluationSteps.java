@@ -51,7 +51,7 @@ public final class EvaluationSteps {
    * @param tests in the order they are listed
    * @param context whose entries of all these tests may be read
    * @param inProgress the step under way; it is there even if nothing of it is left to record
-   * @param wanted which steps are part of this evaluation, such as those the screen put forward
+   * @param wanted which other steps are part of this evaluation, such as {@link PutForward}
    */
   public static List<PlanStep> of(
       List<TestDefinition> tests,
@@ -66,7 +66,7 @@ public final class EvaluationSteps {
         for (Side side : group.sides()) {
           for (boolean reduced : new boolean[] {false, true}) {
             StepId id = new StepId(test.id(), group.id(), side, reduced);
-            if (wanted.test(id)) {
+            if (inProgress.equals(Optional.of(id)) || wanted.test(id)) {
               reader.step(test, group, id, order).ifPresent(steps::add);
             }
           }
@@ -75,6 +75,19 @@ public final class EvaluationSteps {
       }
     }
     return steps;
+  }
+
+  /** The step a key belongs to; empty when the test has no such key. */
+  public static Optional<StepId> stepOf(TestDefinition test, ItemKey key) {
+    return test.groupOf(key.item())
+        .filter(group -> test.has(key))
+        .map(
+            group ->
+                new StepId(
+                    test.id(),
+                    group.id(),
+                    key.side(),
+                    gravityReduced(test.item(key.item()).orElseThrow())));
   }
 
   private Optional<PlanStep> step(TestDefinition test, Group group, StepId id, int order) {
@@ -153,15 +166,20 @@ public final class EvaluationSteps {
     for (ItemKey pain : pains) {
       String item = pain.item().value();
       String motion = item.substring(0, item.length() - PAIN.length());
-      if (pain.side() == side
-          && group.items().stream().anyMatch(i -> isOf(motion, i.id().value()))) {
+      if (pain.side() == side && isAbout(group, motion)) {
         return true;
       }
     }
     return false;
   }
 
+  /** Whether a group has an item named after a motion: of that id, or beginning with it. */
+  static boolean isAbout(Group group, String motion) {
+    return group.items().stream().anyMatch(item -> isOf(motion, item.id().value()));
+  }
+
   private static boolean isOf(String motion, String item) {
-    return item.equals(motion) || item.startsWith(motion + "-");
+    return item.startsWith(motion)
+        && (item.length() == motion.length() || item.charAt(motion.length()) == '-');
   }
 }

@@ -251,4 +251,24 @@ class EvaluationStepsTest {
     assertEquals(1, steps.size());
     assertEquals(State.IN_PROGRESS, steps.get(0).state());
   }
+
+  @Test
+  void theStepUnderWayStaysEvenWhenItIsNotWanted() {
+    List<PlanStep> steps =
+        EvaluationSteps.of(List.of(strength()), context(), Optional.of(RIGHT), id -> false);
+    assertEquals(List.of(RIGHT), steps.stream().map(PlanStep::id).toList());
+  }
+
+  @Test
+  void everyKeyBelongsToAStep() {
+    assertEquals(Optional.of(RIGHT), stepOf("bend-range"));
+    assertEquals(Optional.of(RIGHT_REDUCED), stepOf("bend-reduced"));
+    assertEquals(Optional.of(RIGHT_REDUCED), stepOf("bend-felt"));
+    assertEquals(Optional.empty(), stepOf("unknown"));
+  }
+
+  private static Optional<StepId> stepOf(String item) {
+    ItemKey key = new ItemKey(ID, new ItemId(item), Side.RIGHT, Digit.NONE, 1);
+    return EvaluationSteps.stepOf(strength(), key);
+  }
 }

@@ -7,8 +7,11 @@ import java.util.Set;
 import styloid.exchange.DefinitionFile;
 import styloid.model.DefinitionText;
 import styloid.model.EvaluationRecord;
+import styloid.model.ItemKey;
 import styloid.model.PatientRecord;
 import styloid.model.TestId;
+import styloid.model.Value;
+import styloid.spi.EntryCheck;
 import styloid.spi.TestDefinition;
 
 /** Sees to it that a record holds the definition of every test it has entries of. */
@@ -36,5 +39,23 @@ final class Definitions {
       }
     }
     return new EvaluationRecord(record.evaluation(), record.ledger(), definitions, record.drafts());
+  }
+
+  /**
+   * The test a key belongs to, once the value is known to be possible for it.
+   *
+   * @throws IllegalArgumentException when no test has this key or the value is impossible for it
+   */
+  static TestDefinition taking(List<TestDefinition> tests, ItemKey key, Value value) {
+    TestDefinition test =
+        tests.stream()
+            .filter(t -> t.has(key))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no test takes " + key));
+    EntryCheck.Checked checked = EntryCheck.check(test.item(key.item()).orElseThrow(), value);
+    if (checked.value().isEmpty()) {
+      throw new IllegalArgumentException("impossible for " + key + ": " + value);
+    }
+    return test;
   }
 }

@@ -26,6 +26,7 @@ import styloid.model.Precaution;
 import styloid.model.Results;
 import styloid.model.TestId;
 import styloid.model.Value;
+import styloid.plan.StepId;
 import styloid.spi.TestDefinition;
 
 /**
@@ -45,6 +46,8 @@ final class Desk {
   private List<ModuleFault> faults = List.of();
   private Optional<String> savingFault = Optional.empty();
   private boolean calculating;
+  private Optional<StepId> atWork = Optional.empty();
+  private Optional<Ordering.Ordered> order = Optional.empty();
 
   Desk(PatientContext context, Ledger ledger, Map<ItemKey, String> drafts) {
     this.context = context.withSnapshot(ledger.snapshot());
@@ -175,6 +178,29 @@ final class Desk {
     return current;
   }
 
+  synchronized Optional<StepId> atWork() {
+    return atWork;
+  }
+
+  /**
+   * Says which step is under way.
+   *
+   * @return whether that is another one than before
+   */
+  synchronized boolean workOn(Optional<StepId> step) {
+    boolean other = !step.equals(atWork);
+    atWork = step;
+    return other;
+  }
+
+  synchronized Optional<Ordering.Ordered> order() {
+    return order;
+  }
+
+  synchronized void order(Optional<Ordering.Ordered> newer) {
+    order = newer;
+  }
+
   /** The evaluation as it stands, with these tests alive. */
   synchronized OpenEvaluation view(List<TestDefinition> live) {
     ArrayList<TestDefinition> tests = new ArrayList<>(live);
@@ -195,6 +221,7 @@ final class Desk {
         undo.canUndo(),
         undo.canRedo(),
         calculating,
-        savingFault);
+        savingFault,
+        order.map(Ordering.Ordered::plan));
   }
 }

@@ -10,6 +10,7 @@ import styloid.model.ItemKey;
 import styloid.model.Ledger;
 import styloid.model.PatientContext;
 import styloid.model.TestId;
+import styloid.plan.Plan;
 import styloid.spi.TestDefinition;
 
 /**
@@ -23,6 +24,8 @@ import styloid.spi.TestDefinition;
  * @param drafts text under way in fields
  * @param calculating whether results are behind the entries
  * @param savingFault why the latest entries could not be stored, in words, while that lasts
+ * @param order the steps still to do in their best order; it follows the results a little later,
+ *     and is empty before the first time and in an evaluation that is closed to entries
  */
 public record OpenEvaluation(
     PatientContext context,
@@ -36,7 +39,8 @@ public record OpenEvaluation(
     boolean canUndo,
     boolean canRedo,
     boolean calculating,
-    Optional<String> savingFault) {
+    Optional<String> savingFault,
+    Optional<Plan> order) {
   public OpenEvaluation {
     Objects.requireNonNull(context, "context");
     Objects.requireNonNull(ledger, "ledger");
@@ -47,5 +51,6 @@ public record OpenEvaluation(
     unsaved = Set.copyOf(unsaved);
     drafts = Map.copyOf(drafts);
     Objects.requireNonNull(savingFault, "savingFault");
+    Objects.requireNonNull(order, "order");
   }
 }

@@ -1,6 +1,7 @@
 package styloid.session;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,12 +15,14 @@ import styloid.model.EvaluationRecord;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
 import styloid.model.PatientId;
+import styloid.model.PatientRecord;
 import styloid.model.Precaution;
 import styloid.model.Results;
 import styloid.model.Snapshot;
 import styloid.model.TestId;
 import styloid.model.TherapistId;
 import styloid.spi.TestDefinition;
+import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
 /** From what is kept of a patient to a context and a desk to work at. */
@@ -35,6 +38,29 @@ final class Records {
 
   static boolean isBefore(Evaluation other, Evaluation than) {
     return !other.id().equals(than.id()) && other.date().isBefore(than.date());
+  }
+
+  /**
+   * One evaluation of a record.
+   *
+   * @throws IllegalArgumentException when there is none of this id
+   */
+  static EvaluationRecord chosen(PatientRecord record, EvaluationId which) {
+    return record.evaluations().stream()
+        .filter(r -> r.evaluation().id().equals(which))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no evaluation " + which));
+  }
+
+  /** All evaluations of the same patient before this one. */
+  static List<EvaluationRecord> earlier(PatientStore from, Evaluation than) throws StoreException {
+    ArrayList<EvaluationRecord> earlier = new ArrayList<>();
+    for (Evaluation other : from.evaluations(than.patient())) {
+      if (isBefore(other, than)) {
+        from.evaluation(other.id()).ifPresent(earlier::add);
+      }
+    }
+    return earlier;
   }
 
   static PatientContext context(

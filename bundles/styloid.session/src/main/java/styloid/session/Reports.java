@@ -12,6 +12,7 @@ import styloid.model.Caution;
 import styloid.model.ItemRef;
 import styloid.model.PatientContext;
 import styloid.model.Result;
+import styloid.plan.PlanWords;
 import styloid.spi.Group;
 import styloid.spi.Labels;
 import styloid.spi.Report;
@@ -31,11 +32,12 @@ final class Reports {
     this.guard = guard;
   }
 
-  /** Words of these tests and of all finding rules. */
+  /** Words of these tests, of all finding rules and of the test order. */
   Texts texts(List<TestDefinition> tests, Locale locale) {
     Map<String, Labels> scopes = new HashMap<>();
     book.rules().forEach(rule -> scopes.put(rule.id(), rule.labels()));
     tests.forEach(test -> scopes.put(test.id().value(), test.labels()));
+    scopes.put(PlanWords.SCOPE, PlanWords.labels());
     return new Texts(scopes, locale);
   }
 

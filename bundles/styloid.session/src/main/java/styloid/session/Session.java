@@ -81,6 +81,12 @@ public interface Session {
   /** Keeps text under way in a field; blank drops it. */
   void draft(ItemKey key, String text);
 
+  /**
+   * Says which item has the therapist's attention, so that the step it belongs to keeps its place
+   * in {@link OpenEvaluation#order()}. Nothing happens when no evaluation is open.
+   */
+  void workOn(Optional<ItemKey> key);
+
   /** Tries again to store what could not be stored. */
   void retrySaving();
 
@@ -100,7 +106,10 @@ public interface Session {
     PATIENTS
   }
 
-  /** Waits until everything recorded is stored and calculated; for closing, commands and tests. */
+  /**
+   * Waits until everything recorded is stored, calculated and put in order; for closing, commands
+   * and tests.
+   */
   void settle();
 
   /**

@@ -3,7 +3,6 @@ package styloid.session;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +29,6 @@ import styloid.model.PatientRecord;
 import styloid.model.Precaution;
 import styloid.model.TherapistId;
 import styloid.model.Value;
-import styloid.spi.EntryCheck;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
 import styloid.spi.Progress;
@@ -42,7 +40,7 @@ import styloid.store.CaseloadRow;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
-/** The session on its workers: one calculates, one stores, one exports. */
+/** The session on its workers: one calculates, one plans, one stores, one exports. */
 @Component(service = Session.class)
 public final class SessionService implements Session {
   private static final long MODULE_LIMIT_MILLIS = 1000;
@@ -52,6 +50,7 @@ public final class SessionService implements Session {
   private final ModuleBook book = new ModuleBook(guard);
   private final Calculator calculator = new Calculator(book, guard);
   private final Reports reports = new Reports(book, guard);
+  private final Ordering ordering = new Ordering(book);
   private final Workers workers = new Workers();
   private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
   private final Listeners listeners = new Listeners();
@@ -195,12 +194,7 @@ public final class SessionService implements Session {
     EvaluationRecord record = from.evaluation(id).orElseThrow(() -> Records.missing("evaluation"));
     PatientId patientId = record.evaluation().patient();
     Patient patient = from.patient(patientId).orElseThrow(() -> Records.missing("patient"));
-    ArrayList<EvaluationRecord> others = new ArrayList<>();
-    for (Evaluation other : from.evaluations(patientId)) {
-      if (Records.isBefore(other, record.evaluation())) {
-        from.evaluation(other.id()).ifPresent(others::add);
-      }
-    }
+    List<EvaluationRecord> others = Records.earlier(from, record.evaluation());
     return seat(
         Records.context(patient, from.precautions(patientId), record, others), record, from);
   }
@@ -247,15 +241,7 @@ public final class SessionService implements Session {
   @Override
   public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
     Sitting open = seated();
-    TestDefinition test =
-        tests().stream()
-            .filter(t -> t.has(key))
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("no test takes " + key));
-    EntryCheck.Checked checked = EntryCheck.check(test.item(key.item()).orElseThrow(), value);
-    if (checked.value().isEmpty()) {
-      throw new IllegalArgumentException("impossible for " + key + ": " + value);
-    }
+    TestDefinition test = Definitions.taking(tests(), key, value);
     open.desk().takeUp(test).ifPresent(open.saver()::add);
     keep(open, open.desk().record(key, value, confirmed, clock.instant()));
     return view(open);
@@ -299,6 +285,14 @@ public final class SessionService implements Session {
   }
 
   @Override
+  public void workOn(Optional<ItemKey> key) {
+    Sitting open = sitting;
+    if (open != null && open.desk().workOn(ordering.stepOf(key))) {
+      orderAnew(open);
+    }
+  }
+
+  @Override
   public void retrySaving() {
     Optional.ofNullable(sitting).ifPresent(open -> open.saver().retry());
   }
@@ -324,10 +318,24 @@ public final class SessionService implements Session {
 
   private void calculate(Sitting open) {
     PatientContext basis = open.desk().context();
-    if (!open.desk().calculated(basis, calculator.calculate(basis))) {
+    boolean current = open.desk().calculated(basis, calculator.calculate(basis));
+    if (!current) {
       workers.calculateSoon(() -> calculate(open));
     }
     listeners.tell(Change.EVALUATION);
+    if (current) {
+      orderAnew(open);
+    }
+  }
+
+  /** After the results, which do not wait for it. */
+  private void orderAnew(Sitting open) {
+    workers.planSoon(
+        () -> {
+          if (ordering.update(open.desk())) {
+            listeners.tell(Change.EVALUATION);
+          }
+        });
   }
 
   @Override
@@ -342,15 +350,12 @@ public final class SessionService implements Session {
   @Override
   public OpenEvaluation calculate(PatientRecord record, EvaluationId which) {
     workers.settle(() -> true);
-    EvaluationRecord chosen =
-        record.evaluations().stream()
-            .filter(r -> r.evaluation().id().equals(which))
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("no evaluation " + which));
+    EvaluationRecord chosen = Records.chosen(record, which);
     PatientContext context =
         Records.context(record.patient(), record.precautions(), chosen, record.evaluations());
     Desk desk = Records.desk(context, chosen);
     desk.calculated(desk.context(), calculator.calculate(desk.context()));
+    ordering.update(desk);
     return desk.view(tests());
   }
 

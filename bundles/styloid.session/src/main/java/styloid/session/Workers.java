@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -16,20 +16,27 @@ import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 
-/** The three threads of a session: one calculates, one stores, one exports. */
+/** The four threads of a session: one calculates, one plans, one stores, one exports. */
 final class Workers implements AutoCloseable {
   private static final System.Logger LOG = System.getLogger(Workers.class.getName());
   private static final long WARM_UP_AFTER_SECONDS = 3;
   private static final long LAST_WORK_SECONDS = 10;
 
   private final ScheduledExecutorService calculating = worker("styloid-results");
+  private final ScheduledExecutorService planning = worker("styloid-order");
   private final ScheduledExecutorService storing = worker("styloid-store");
-  private final ScheduledExecutorService exporting = worker("styloid-export");
+  private final ScheduledThreadPoolExecutor exporting = worker("styloid-export");
   private final AtomicInteger calculations = new AtomicInteger();
+  private final AtomicInteger plans = new AtomicInteger();
+
+  /** Calculations and plans not done yet; what asks for another is done once that is counted. */
+  private final AtomicInteger unfinished = new AtomicInteger();
+
   private final AtomicBoolean warm = new AtomicBoolean();
 
-  private static ScheduledExecutorService worker(String name) {
-    return Executors.newSingleThreadScheduledExecutor(
+  private static ScheduledThreadPoolExecutor worker(String name) {
+    return new ScheduledThreadPoolExecutor(
+        1,
         task -> {
           Thread thread = new Thread(task, name);
           thread.setDaemon(true);
@@ -43,22 +50,48 @@ final class Workers implements AutoCloseable {
 
   /** Runs on the result worker, after what is there. */
   void calculate(Runnable task) {
-    run(calculating, task);
+    count(calculating, task);
   }
 
   /** Like {@link #calculate}, but one waiting calculation stands for all later ones. */
   void calculateSoon(Runnable task) {
-    if (calculations.incrementAndGet() == 1) {
-      run(
-          calculating,
+    runSoon(calculating, calculations, task);
+  }
+
+  /** Runs beside the results, so that none waits; one waiting plan stands for all later ones. */
+  void planSoon(Runnable task) {
+    runSoon(planning, plans, task);
+  }
+
+  private void runSoon(ScheduledExecutorService worker, AtomicInteger waiting, Runnable task) {
+    if (waiting.incrementAndGet() == 1) {
+      count(
+          worker,
           () -> {
-            calculations.set(0);
+            waiting.set(0);
             task.run();
           });
     }
   }
 
-  private static void run(ScheduledExecutorService worker, Runnable task) {
+  private void count(ScheduledExecutorService worker, Runnable task) {
+    unfinished.incrementAndGet();
+    boolean taken =
+        run(
+            worker,
+            () -> {
+              try {
+                task.run();
+              } finally {
+                unfinished.decrementAndGet();
+              }
+            });
+    if (!taken) {
+      unfinished.decrementAndGet();
+    }
+  }
+
+  private static boolean run(ScheduledExecutorService worker, Runnable task) {
     try {
       worker.execute(
           () -> {
@@ -68,8 +101,10 @@ final class Workers implements AutoCloseable {
               LOG.log(System.Logger.Level.ERROR, "work failed", e);
             }
           });
+      return true;
     } catch (RejectedExecutionException e) {
       LOG.log(System.Logger.Level.DEBUG, "the session is closing", e);
+      return false;
     }
   }
 
@@ -122,12 +157,13 @@ final class Workers implements AutoCloseable {
     }
   }
 
-  /** Waits until calculating and storing have nothing to do and {@code stored} holds. */
+  /** Waits until there is nothing to calculate, plan or store and {@code stored} holds. */
   void settle(BooleanSupplier stored) {
     do {
       awaitIdle(storing);
       awaitIdle(calculating);
-    } while (!(stored.getAsBoolean() && calculations.get() == 0)
+      awaitIdle(planning);
+    } while (!(stored.getAsBoolean() && unfinished.get() == 0)
         && !storing.isShutdown()
         && !Thread.currentThread().isInterrupted());
   }
@@ -146,7 +182,9 @@ final class Workers implements AutoCloseable {
 
   @Override
   public void close() {
-    for (ScheduledExecutorService worker : List.of(calculating, storing, exporting)) {
+    // A writer that is not warm yet need not become so for an end.
+    exporting.setExecuteExistingDelayedTasksAfterShutdownPolicy(false);
+    for (ScheduledExecutorService worker : List.of(calculating, planning, storing, exporting)) {
       worker.shutdown();
       try {
         if (!worker.awaitTermination(LAST_WORK_SECONDS, TimeUnit.SECONDS)) {

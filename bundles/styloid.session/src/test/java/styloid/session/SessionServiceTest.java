@@ -3,6 +3,7 @@ package styloid.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,6 +38,7 @@ import styloid.model.Side;
 import styloid.model.TherapistId;
 import styloid.model.Unit;
 import styloid.model.Value;
+import styloid.plan.Plan;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.testkit.SampleEvaluations;
@@ -323,5 +326,82 @@ class SessionServiceTest {
             patient.heightCm());
     session.savePatient(renamed, List.of());
     assertEquals("Another Name", settled().context().patient().name());
+  }
+
+  private static List<String> steps(OpenEvaluation open) {
+    return open.order().orElseThrow().steps().stream().map(s -> s.id().toString()).toList();
+  }
+
+  @Test
+  void theOrderFollowsTheEntries() throws Exception {
+    beginOne();
+    assertEquals(2, steps(settled()).size());
+    session.record(right, mm("180"), false);
+    assertEquals(List.of("spans/spans/left"), steps(settled()));
+    session.undo();
+    assertEquals(2, steps(settled()).size());
+    session.addModule(new SampleModule("other"));
+    assertEquals(4, steps(settled()).size());
+  }
+
+  @Test
+  void theStepUnderWayStaysFirstWhateverIsRecorded() throws Exception {
+    beginOne();
+    session.workOn(Optional.of(spans.key(Side.LEFT)));
+    assertEquals(List.of("spans/spans/left", "spans/spans/right"), steps(settled()));
+    session.record(spans.key(Side.LEFT), mm("170"), false);
+    assertEquals(List.of("spans/spans/left", "spans/spans/right"), steps(settled()));
+    session.workOn(Optional.of(right));
+    assertEquals(List.of("spans/spans/right"), steps(settled()));
+    session.workOn(Optional.empty());
+    assertEquals(List.of("spans/spans/right"), steps(settled()));
+  }
+
+  @Test
+  void whatAnotherTestDecidesAgainstIsNotInTheOrder() throws Exception {
+    session.addModule(new DecidingModule("look", Side.RIGHT));
+    session.settle();
+    beginOne();
+    assertEquals(
+        Set.of("look/spans/right", "look/spans/left", "spans/spans/left"),
+        Set.copyOf(steps(settled())));
+  }
+
+  @Test
+  void anOrderThatStaysTheSameIsNotToldAgain() throws Exception {
+    beginOne();
+    session.record(right, mm("180"), false);
+    OpenEvaluation first = settled();
+    AtomicInteger told = new AtomicInteger();
+    session.listen(change -> told.incrementAndGet());
+    session.record(right, mm("181"), false);
+    OpenEvaluation second = settled();
+    assertSame(first.order().orElseThrow(), second.order().orElseThrow());
+    assertEquals(3, told.get(), "entry, results, saved");
+  }
+
+  @Test
+  void withoutAnEvaluationThereIsNoStepToWorkOn() {
+    session.workOn(Optional.of(right));
+    assertEquals(Optional.empty(), session.current());
+  }
+
+  @Test
+  void aCalculatedRecordHasItsOrder() throws Exception {
+    EvaluationId id = beginOne().context().evaluation().id();
+    session.record(right, mm("180"), false);
+    session.close();
+    PatientRecord record = session.patientRecord(patient.id()).orElseThrow();
+    assertEquals(List.of("spans/spans/left"), steps(session.calculate(record, id)));
+  }
+
+  @Test
+  void theOrderIsSaidInWords() throws Exception {
+    beginOne();
+    Plan order = settled().order().orElseThrow();
+    assertEquals(
+        "0 changes of position: body 0, limb support 0, forearm 0. The order from proximal to"
+            + " distal needs 0.",
+        session.texts(Locale.ENGLISH).text(order.summary()));
   }
 }

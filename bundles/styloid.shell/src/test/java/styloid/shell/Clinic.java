@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -27,11 +28,13 @@ import styloid.model.TherapistId;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
 import styloid.session.SessionService;
+import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestModule;
+import styloid.spi.Texts;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
@@ -219,6 +222,23 @@ public final class Clinic {
     } catch (StoreException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** The same, with results and order. */
+  public static OpenEvaluation settled() {
+    Clinic clinic = new Clinic();
+    try {
+      clinic.openFirst(clinic.fill());
+      clinic.session.settle();
+      return clinic.session.current().orElseThrow();
+    } catch (StoreException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** English words of all tests and of the window. */
+  public static Texts words() {
+    return Shell.withOwn(new Clinic().session.texts(Locale.ENGLISH));
   }
 
   OpenEvaluation openFirst(Patient patient) throws StoreException {

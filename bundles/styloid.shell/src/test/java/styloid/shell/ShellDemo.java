@@ -80,6 +80,9 @@ final class ShellDemo {
     key(KeyCode.F1);
     picture("9-keys");
     key(KeyCode.ESCAPE);
+    control(KeyCode.T);
+    picture("9-order");
+    key(KeyCode.ESCAPE);
     for (int page = 0; page < 24; page++) {
       Window.run(
           () ->
@@ -151,6 +154,11 @@ final class ShellDemo {
                       false,
                       false)));
     }
+  }
+
+  private void control(KeyCode code) {
+    Window.run(
+        () -> fire(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, true, false, false)));
   }
 
   private void key(KeyCode code) {

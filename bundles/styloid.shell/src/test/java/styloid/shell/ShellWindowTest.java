@@ -15,7 +15,9 @@ import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -35,6 +37,8 @@ import styloid.model.Result;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.model.Value;
+import styloid.plan.PlanStep;
+import styloid.plan.StepId;
 import styloid.session.Session;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
@@ -242,6 +246,48 @@ class ShellWindowTest {
     Window.settle();
     String focus = Window.on(() -> stage.getScene().getFocusOwner().getAccessibleText());
     assertEquals("Right, Shoulder flexion", focus);
+  }
+
+  private List<StepId> order() {
+    clinic.session().settle();
+    return clinic.session().current().orElseThrow().order().orElseThrow().steps().stream()
+        .map(PlanStep::id)
+        .toList();
+  }
+
+  private ListView<?> orderList() {
+    return (ListView<?>) stage.getScene().getRoot().lookup(".cover-card .list-view");
+  }
+
+  @Test
+  void theOrderShowsByKeyOpensAStepAndLeadsToTheNext() throws StoreException {
+    openEvaluation();
+    await("focus", () -> stage.getScene().getFocusOwner() != null);
+    List<StepId> before = order();
+    Window.settle();
+    key(KeyCode.T, true);
+    awaitWords("changes of position");
+    await("list", () -> orderList().isFocused());
+    StepId thumb =
+        before.stream()
+            .filter(id -> id.group().equals("thumb-palmar-abduction"))
+            .filter(id -> id.test().value().equals("goniometry") && id.side() == Side.LEFT)
+            .findFirst()
+            .orElseThrow();
+    Window.run(() -> orderList().getSelectionModel().select(before.indexOf(thumb)));
+    Window.run(
+        () -> ((CheckBox) stage.getScene().getRoot().lookup(".cover-card .check-box")).fire());
+    key(KeyCode.ENTER, false);
+    await("card gone", () -> orderList() == null);
+    assertEquals(thumb, order().get(0), "the step chosen is in progress, so it comes first");
+    StepId next = order().get(1);
+    type("4");
+    type("5");
+    key(KeyCode.ENTER, false);
+    List<StepId> after = order();
+    assertEquals(next, after.get(0));
+    assertFalse(after.contains(thumb));
+    awaitWords("Test order, followed");
   }
 
   @Test

@@ -44,16 +44,18 @@ class DependencyRuleTest {
         "styloid.workbook",
         "styloid.model styloid.spi module:java.xml org.apache.poi org.apache.xmlbeans"
             + " org.apache.commons org.openxmlformats");
-    table.put("styloid.session", "styloid.model styloid.spi styloid.store styloid.exchange");
+    table.put(
+        "styloid.session",
+        "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
     table.put("styloid.form", "styloid.model styloid.spi javafx");
     table.put(
         "styloid.shell",
-        "styloid.model styloid.spi styloid.form styloid.store styloid.session javafx"
+        "styloid.model styloid.spi styloid.plan styloid.form styloid.store styloid.session javafx"
             + " module:java.prefs");
     table.put(
         "styloid.command",
-        "styloid.model styloid.spi styloid.store styloid.session styloid.exchange picocli"
-            + " com.fasterxml.jackson.core");
+        "styloid.model styloid.spi styloid.plan styloid.store styloid.session styloid.exchange"
+            + " picocli com.fasterxml.jackson.core");
     table.put("styloid.launcher", "javafx org.osgi org.apache.felix");
     table.put(
         "styloid.testkit",

@@ -23,6 +23,7 @@ import styloid.session.Session;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.order.OrderGuide;
 import styloid.spi.Group;
 import styloid.spi.Texts;
 
@@ -38,6 +39,7 @@ public final class EvaluationView extends BorderPane {
   private final Navigation navigation;
   private final FormView form;
   private final Rail rail;
+  private final OrderGuide order;
   private final StatusBar status;
   private final FaultStrip faults;
   private final Label title = Make.text("", "page-title");
@@ -58,6 +60,7 @@ public final class EvaluationView extends BorderPane {
     this.form = new FormView(new Port(), texts);
     this.navigation = new Navigation(texts, p -> go(p, true), this::goTo);
     this.rail = new Rail(texts);
+    this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving);
     this.faults = new FaultStrip(texts, session::tryAgain);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
@@ -70,7 +73,7 @@ public final class EvaluationView extends BorderPane {
     setBottom(status);
     navigation.setPrefWidth(250);
     rail.setPrefWidth(294);
-    form.current().addListener((o, was, is) -> rail.show(stand, page, is));
+    form.current().addListener((o, was, is) -> attend(is));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
 
@@ -90,7 +93,7 @@ public final class EvaluationView extends BorderPane {
   }
 
   private VBox middle() {
-    HBox head = new HBox(12, title, Make.gap(), rest);
+    HBox head = new HBox(12, title, Make.gap(), rest, order.button());
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
@@ -150,6 +153,14 @@ public final class EvaluationView extends BorderPane {
     draw();
   }
 
+  /** Entry is at another place; nowhere while a page is made, which is no other step. */
+  private void attend(ItemKey key) {
+    rail.show(stand, page, key);
+    if (key != null) {
+      session.workOn(Optional.of(key));
+    }
+  }
+
   private void draw() {
     OpenEvaluation open = stand.open();
     banner.show(
@@ -159,6 +170,7 @@ public final class EvaluationView extends BorderPane {
         texts);
     status.show(open);
     faults.show(open.faults());
+    order.update();
     undo.setDisable(!open.canUndo());
     redo.setDisable(!open.canRedo());
     if (page == null) {
@@ -300,6 +312,7 @@ public final class EvaluationView extends BorderPane {
             case PAGE_DOWN -> Optional.of(() -> leavePage(true));
             case PAGE_UP -> Optional.of(() -> leavePage(false));
             case E -> Optional.of(this::export);
+            case T -> Optional.of(order::show);
             case W -> Optional.of(shell.screens()::caseload);
             default -> Optional.empty();
           };
@@ -351,6 +364,11 @@ public final class EvaluationView extends BorderPane {
     @Override
     public void redo() {
       EvaluationView.this.redo();
+    }
+
+    @Override
+    public boolean leads(ItemKey from, Optional<ItemKey> to) {
+      return order.leads(from, to);
     }
 
     @Override
