@@ -45,8 +45,7 @@ class DependencyRuleTest {
         "styloid.model styloid.spi module:java.xml org.apache.poi org.apache.xmlbeans"
             + " org.apache.commons org.openxmlformats");
     table.put(
-        "styloid.session",
-        "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
+        "styloid.session", "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
     table.put("styloid.form", "styloid.model styloid.spi javafx");
     table.put(
         "styloid.shell",
