@@ -223,6 +223,16 @@ final class FakeSession implements Session {
   }
 
   @Override
+  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public OpenEvaluation choose(String key, String code) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
   public Optional<ItemKey> undo() {
     throw new UnsupportedOperationException();
   }

@@ -24,7 +24,9 @@ import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
+import styloid.spi.Timer;
 
 /** Reads the definition of a test with its labels. */
 final class DefinitionReader {
@@ -49,6 +51,8 @@ final class DefinitionReader {
     Set<TestId> reads = f.may("reads", set(Decoders.of(TestId::new))).orElseGet(Set::of);
     Labels labels = f.need("labels", DefinitionReader::labels);
     Optional<String> restAs = f.may("restAs", Decoders::text);
+    List<Timer> timers = f.list("timers", Fields.object(DefinitionReader::timer));
+    List<Setting> settings = f.list("settings", Fields.object(DefinitionReader::setting));
     return f.make(
         () ->
             new TestDefinition(
@@ -61,7 +65,33 @@ final class DefinitionReader {
                 results,
                 reads,
                 labels,
-                restAs));
+                restAs,
+                timers,
+                settings));
+  }
+
+  private static Timer timer(Fields f) {
+    Timer.Kind kind = f.need("kind", Decoders.code("timer", Timer.Kind.class));
+    Integer seconds = f.need("seconds", Decoders::whole);
+    Set<ItemId> items = f.need("items", set(Decoders.of(ItemId::new)));
+    Optional<Timer.LetGo> letGo = f.may("letGo", Fields.object(DefinitionReader::letGo));
+    String citation = f.need("source", Decoders::text);
+    SourceStatus status = f.need("status", Decoders.code("status", SourceStatus.class));
+    return f.make(() -> new Timer(kind, seconds, items, letGo, new Source(citation, status)));
+  }
+
+  private static Timer.LetGo letGo(Fields f) {
+    String atOnce = f.need("atOnce", Decoders::text);
+    String during = f.need("during", Decoders::text);
+    Optional<ItemId> time = f.may("time", Decoders.of(ItemId::new));
+    return f.make(() -> new Timer.LetGo(atOnce, during, time));
+  }
+
+  private static Setting setting(Fields f) {
+    String key = f.need("key", Decoders::text);
+    List<String> codes = f.need("codes", Decoders.list(Decoders::text));
+    String preset = f.need("preset", Decoders::text);
+    return f.make(() -> new Setting(key, codes, preset));
   }
 
   private static Group group(Fields f) {

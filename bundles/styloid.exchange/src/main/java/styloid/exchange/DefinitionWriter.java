@@ -24,7 +24,9 @@ import styloid.spi.Mark;
 import styloid.spi.Pose;
 import styloid.spi.Position;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
+import styloid.spi.Timer;
 
 /** Writes the definition of a test with its labels. */
 final class DefinitionWriter {
@@ -60,6 +62,45 @@ final class DefinitionWriter {
     labels(definition.labels());
     if (definition.restAs().isPresent()) {
       out.key("restAs").text(definition.restAs().get());
+    }
+    timers(definition.timers());
+    settings(definition.settings());
+    out.end();
+  }
+
+  private void timers(List<Timer> timers) throws IOException {
+    if (timers.isEmpty()) {
+      return;
+    }
+    out.key("timers").list();
+    for (Timer timer : timers) {
+      out.inlineObject().key("kind").text(timer.kind().code());
+      out.key("seconds").number(timer.seconds());
+      texts("items", new TreeSet<>(timer.items()));
+      if (timer.letGo().isPresent()) {
+        Timer.LetGo letGo = timer.letGo().get();
+        out.key("letGo").inlineObject().key("atOnce").text(letGo.atOnce());
+        out.key("during").text(letGo.during());
+        if (letGo.time().isPresent()) {
+          out.key("time").text(letGo.time().get().value());
+        }
+        out.end();
+      }
+      out.key("source").text(timer.source().citation());
+      out.key("status").text(timer.source().status().code()).end();
+    }
+    out.end();
+  }
+
+  private void settings(List<Setting> settings) throws IOException {
+    if (settings.isEmpty()) {
+      return;
+    }
+    out.key("settings").list();
+    for (Setting setting : settings) {
+      out.inlineObject().key("key").text(setting.key());
+      texts("codes", setting.codes());
+      out.key("preset").text(setting.preset()).end();
     }
     out.end();
   }

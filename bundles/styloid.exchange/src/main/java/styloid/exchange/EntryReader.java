@@ -41,13 +41,20 @@ final class EntryReader {
     Instant at = f.need("at", Decoders::instant);
     TherapistId by = f.may("by", Decoders.of(TherapistId::new)).orElse(therapist);
     boolean confirmed = f.may("confirmed", Decoders::truth).orElse(false);
+    Optional<String> override = f.may("override", Decoders::text);
     if (by == null) {
       return null;
     }
     return f.make(
         () ->
             new Entry(
-                new EntryId(id.orElseGet(() -> madeId(key, at))), key, value, at, by, confirmed));
+                new EntryId(id.orElseGet(() -> madeId(key, at))),
+                key,
+                value,
+                at,
+                by,
+                confirmed,
+                override));
   }
 
   /** The same place and time in the same evaluation always give the same id. */

@@ -166,6 +166,7 @@ final class EvaluationWriter {
     if (entry.confirmed()) {
       out.key("confirmed").truth(true);
     }
+    maybe("override", entry.override());
     out.end();
   }
 

@@ -17,6 +17,7 @@ import styloid.model.DefinitionText;
 import styloid.model.Demand;
 import styloid.model.Digit;
 import styloid.model.Item;
+import styloid.model.ItemId;
 import styloid.model.ItemKind;
 import styloid.model.Region;
 import styloid.model.ResultId;
@@ -31,7 +32,9 @@ import styloid.spi.Mark;
 import styloid.spi.Pose;
 import styloid.spi.Position;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
+import styloid.spi.Timer;
 
 class DefinitionFileTest {
 
@@ -58,6 +61,8 @@ class DefinitionFileTest {
             .askedWhen(asked)
             .asOptional();
     Item note = Item.unsided("note", new ItemKind.Words(500));
+    Item seconds =
+        Item.bothSides("seconds", ItemKind.Number.of(Unit.SECOND, 0, 0, 5, 60, 1), Demand.NONE);
     Position sitting =
         new Position(
             Position.Body.SITTING, Position.Support.ELBOW_BENT, Position.Rotation.PALM_DOWN);
@@ -71,36 +76,48 @@ class DefinitionFileTest {
                 new Mark(Mark.Kind.RESIST, Mark.Segment.HAND, 0.1, Mark.Aspect.VOLAR),
                 new Mark(Mark.Kind.AXIS, Mark.Segment.FOREARM, 1, Mark.Aspect.END)));
     return new TestDefinition(
-        new TestId("sample"),
-        "1.2",
-        40,
-        List.of(
-            group("first", List.of(held, power, tip), guide),
-            group("second", List.of(note), Guide.none())),
-        List.of(
-            new Caution("sore", Source.commonPractice()),
-            new Caution("tendon", Source.memory("Someone 1999 \"quoted\""))),
-        List.of("sore"),
-        List.of(
-            new ResultDefinition(
-                result("mean"),
-                Optional.of(Unit.KILOGRAM_FORCE),
-                1,
-                Item.BOTH,
-                Item.NO_DIGIT,
-                Optional.of("first")),
-            new ResultDefinition(
-                result("class"),
-                Optional.empty(),
-                0,
-                Item.NO_SIDE,
-                Item.FINGERS,
-                Optional.empty())),
-        Set.of(new TestId("goniometry"), new TestId("grading")),
-        new Labels(
-            Map.of(
-                "en", Map.of("test", "Sample", "odd key/.", "\uD83D\uDC4B"),
-                "ar", Map.of("test", "عينة"))));
+            new TestId("sample"),
+            "1.2",
+            40,
+            List.of(
+                group("first", List.of(held, power, tip), guide),
+                group("second", List.of(note, seconds), Guide.none())),
+            List.of(
+                new Caution("sore", Source.commonPractice()),
+                new Caution("tendon", Source.memory("Someone 1999 \"quoted\""))),
+            List.of("sore"),
+            List.of(
+                new ResultDefinition(
+                    result("mean"),
+                    Optional.of(Unit.KILOGRAM_FORCE),
+                    1,
+                    Item.BOTH,
+                    Item.NO_DIGIT,
+                    Optional.of("first")),
+                new ResultDefinition(
+                    result("class"),
+                    Optional.empty(),
+                    0,
+                    Item.NO_SIDE,
+                    Item.FINGERS,
+                    Optional.empty())),
+            Set.of(new TestId("goniometry"), new TestId("grading")),
+            new Labels(
+                Map.of(
+                    "en", Map.of("test", "Sample", "odd key/.", "\uD83D\uDC4B"),
+                    "ar", Map.of("test", "عينة"))))
+        .withTimers(
+            List.of(
+                Timer.hold(
+                    3,
+                    held.id(),
+                    new Timer.LetGo("slight", "3+", Optional.of(new ItemId("seconds"))),
+                    Source.commonPractice()),
+                Timer.rest(60, Set.of(power.id(), tip.id()), Source.memory("A protocol"))))
+        .withSettings(
+            List.of(
+                new Setting("sample.norm", List.of("one-1999", "two-2001"), "two-2001"),
+                new Setting("sample.norm.tip", List.of("one-1999", "5"), "5")));
   }
 
   private static ResultId result(String id) {

@@ -132,7 +132,8 @@ final class RandomRecords {
         random.nextInt(8) == 0 ? Optional.empty() : Optional.of(value()),
         Instant.ofEpochSecond(random.nextInt(), random.nextInt(3) == 0 ? random.nextInt(999) : 0),
         random.nextBoolean() ? therapist : new TherapistId(cut(filled(), 200)),
-        random.nextBoolean());
+        random.nextBoolean(),
+        random.nextInt(4) == 0 ? Optional.of(cut(filled(), 500)) : Optional.empty());
   }
 
   ItemKey key() {

@@ -14,6 +14,10 @@ enum Command {
   NO_VALUE,
   OTHER_SIDE,
   UNIT,
+  /** Starts the hold of the place, or lets go early. */
+  TIMER,
+  /** Asks why a withheld place is done all the same. */
+  OVERRIDE,
   BACK,
   UNDO,
   REDO,
@@ -40,6 +44,7 @@ enum Command {
       case F2 -> Optional.of(WHY);
       case F7 -> Optional.of(OTHER_SIDE);
       case F8 -> Optional.of(NO_VALUE);
+      case F9 -> Optional.of(TIMER);
       case Z -> control ? Optional.of(shift ? REDO : UNDO) : Optional.empty();
       case Y -> control ? Optional.of(REDO) : Optional.empty();
       default -> Optional.empty();
@@ -60,6 +65,8 @@ enum Command {
       case "/" -> Optional.of(OTHER_SIDE);
       case "?" -> Optional.of(KEYS);
       case "w", "W" -> Optional.of(WHY);
+      case "+" -> Optional.of(TIMER);
+      case "o", "O" -> Optional.of(OVERRIDE);
       case "u", "U" -> Optional.of(UNIT);
       default -> Optional.empty();
     };

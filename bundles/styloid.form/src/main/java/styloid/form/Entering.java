@@ -40,6 +40,7 @@ final class Entering {
   private boolean dirty;
   private Optional<Value> pending = Optional.empty();
   private Optional<Message> message = Optional.empty();
+  private Optional<String> reason = Optional.empty();
 
   Entering(ItemKey key, Item item, FormPort port, Locale locale) {
     this.key = Objects.requireNonNull(key, "key");
@@ -71,6 +72,16 @@ final class Entering {
     text = draft;
     dirty = !draft.isBlank();
     mode = Mode.TEXT;
+  }
+
+  /** Why what is recorded from now on is done although a precaution withholds it. */
+  void inSpite(String why) {
+    reason = Optional.of(why);
+  }
+
+  /** The reason given, if any. */
+  Optional<String> reason() {
+    return reason;
   }
 
   /** The text was changed by hand. */
@@ -175,7 +186,11 @@ final class Entering {
     dirty = false;
     text = "";
     toText();
-    port.record(key, value, confirmed);
+    if (reason.isPresent() && !(value instanceof Absence)) {
+      port.recordInSpite(key, value, confirmed, reason.get());
+    } else {
+      port.record(key, value, confirmed);
+    }
     return Then.NEXT;
   }
 }

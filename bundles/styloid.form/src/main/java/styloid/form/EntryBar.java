@@ -16,6 +16,7 @@ final class EntryBar extends HBox {
   private final Texts texts;
   private final Label place = new Label();
   private final Label stands = new Label();
+  private final Label rest = new Label();
 
   EntryBar(Texts texts) {
     super(12);
@@ -30,7 +31,10 @@ final class EntryBar extends HBox {
     keys.setMinWidth(Region.USE_PREF_SIZE);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    getChildren().addAll(place, stands, gap, keys);
+    rest.getStyleClass().add("entry-rest");
+    rest.setMinWidth(Region.USE_PREF_SIZE);
+    rest(Optional.empty());
+    getChildren().addAll(place, stands, gap, rest, keys);
   }
 
   void show(Field field) {
@@ -43,6 +47,14 @@ final class EntryBar extends HBox {
       text.append(text.length() == 0 ? "" : ", ").append(range(n));
     }
     stands.setText(text.toString());
+  }
+
+  /** How long the hand should still rest; a hint that stops nobody. */
+  void rest(Optional<Integer> seconds) {
+    rest.setText(
+        seconds.map(s -> texts.text(Message.of(FormView.SCOPE, "bar.rest", s))).orElse(""));
+    rest.setVisible(seconds.isPresent());
+    rest.setManaged(seconds.isPresent());
   }
 
   private String range(ItemKind.Number kind) {

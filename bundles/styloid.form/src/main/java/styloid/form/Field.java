@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import styloid.model.Absence;
+import styloid.model.Entry;
 import styloid.model.ItemKey;
 import styloid.model.Precaution;
 import styloid.model.Unit;
@@ -113,8 +114,30 @@ abstract class Field {
     return Unit.NUMBER;
   }
 
+  /** Whether a precaution keeps it closed: one that forbids it, and no reason to override. */
   boolean withheld() {
-    return !precautions().isEmpty();
+    return entering.reason().isEmpty() && !precautions().isEmpty();
+  }
+
+  /** The reason an entry here was made with, or the one given for those to come. */
+  Optional<String> overridden() {
+    return entering
+        .reason()
+        .or(() -> home.state().context().snapshot().entry(key()).flatMap(Entry::override));
+  }
+
+  /** Asks why it is done although it is withheld. */
+  final void askWhy() {
+    if (!home.state().readOnly() && withheld()) {
+      note.askWhy();
+    }
+  }
+
+  /** Opens the place to entry under a reason. */
+  final void open(String reason) {
+    entering.inSpite(reason);
+    draw();
+    control().requestFocus();
   }
 
   List<Precaution> precautions() {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.osgi.annotation.versioning.ConsumerType;
 import styloid.model.ItemKey;
 import styloid.model.Value;
+import styloid.spi.Timer;
 
 /** What a form asks of whoever shows it. All calls come on the JavaFX thread and return at once. */
 @ConsumerType
@@ -15,6 +16,19 @@ public interface FormPort {
    * @param confirmed whether the therapist was asked about it and kept it
    */
   void record(ItemKey key, Value value, boolean confirmed);
+
+  /**
+   * Takes a value that a precaution withholds into the record, with the reason why.
+   *
+   * @param reason as the therapist wrote it, 1 to {@value styloid.model.Entry#LONGEST_REASON}
+   *     characters
+   */
+  void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason);
+
+  /** How long a timer runs here, in seconds; its usual length unless the user set another. */
+  default int seconds(Timer timer) {
+    return timer.seconds();
+  }
 
   /** Keeps text under way in a field; blank drops it. */
   void draft(ItemKey key, String text);

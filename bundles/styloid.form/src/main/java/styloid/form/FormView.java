@@ -1,7 +1,11 @@
 package styloid.form;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -11,10 +15,12 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import styloid.model.ItemKey;
 import styloid.spi.Group;
 import styloid.spi.Labels;
 import styloid.spi.Texts;
+import styloid.spi.Timer;
 
 /**
  * Draws a page of groups of one test and takes their entries by key. Every kind of item, layout and
@@ -29,6 +35,9 @@ public final class FormView extends BorderPane {
   private final ReadOnlyObjectWrapper<ItemKey> current = new ReadOnlyObjectWrapper<>();
   private final ScrollPane scroll = new ScrollPane();
   private final EntryBar bar;
+  private final Clock clock;
+  private final HoldControl holds;
+  private final Timeline resting = new Timeline();
   private FormState state;
   private List<Group> groups = List.of();
   private List<Sections.Section> sections = List.of();
@@ -37,17 +46,27 @@ public final class FormView extends BorderPane {
   private boolean drawn;
 
   public FormView(FormPort port, Texts texts) {
+    this(port, texts, Clock.systemUTC(), Tone.ofSpeaker());
+  }
+
+  FormView(FormPort port, Texts texts, Clock clock, Tone tone) {
     this.port = port;
     this.texts = texts;
+    this.clock = clock;
+    HoldPane sweep = new HoldPane(texts);
+    this.holds = new HoldControl(clock, tone, port, sweep);
     this.bar = new EntryBar(texts);
     getStyleClass().add("form");
     scroll.setFitToWidth(true);
     scroll.setFocusTraversable(false);
     scroll.getStyleClass().add("form-scroll");
     setCenter(scroll);
-    setBottom(bar);
+    setBottom(new VBox(sweep, bar));
+    resting.getKeyFrames().setAll(new KeyFrame(Duration.millis(500), e -> showRest()));
+    resting.setCycleCount(Animation.INDEFINITE);
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     addEventFilter(KeyEvent.KEY_TYPED, this::typed);
+    addEventFilter(KeyEvent.KEY_RELEASED, e -> holds.released());
   }
 
   /** The form's own words, to be put into the texts under {@link #SCOPE}. */
@@ -88,6 +107,7 @@ public final class FormView extends BorderPane {
 
   private void build() {
     current.set(null);
+    holds.cancel();
     fields = new Fields(new Home());
     sections = Sections.of(groups, fields);
     VBox page = new VBox(10);
@@ -101,7 +121,41 @@ public final class FormView extends BorderPane {
   private void redraw() {
     sections.forEach(Sections.Section::update);
     fields.all().forEach(Field::draw);
-    currentField().ifPresent(bar::show);
+    currentField().ifPresent(this::showBar);
+  }
+
+  private void showBar(Field field) {
+    bar.show(field);
+    showRest();
+  }
+
+  /** Runs on by itself while a rest is to be seen. */
+  private void showRest() {
+    Optional<Integer> left = getScene() == null ? Optional.empty() : restLeft();
+    bar.rest(left);
+    if (left.isEmpty()) {
+      resting.stop();
+    } else {
+      resting.play();
+    }
+  }
+
+  private Optional<Integer> restLeft() {
+    ItemKey key = current.get();
+    return key == null
+        ? Optional.empty()
+        : state
+            .test()
+            .timer(Timer.Kind.REST, key.item())
+            .flatMap(
+                timer ->
+                    Rest.left(
+                        state.context().snapshot(), key, port.seconds(timer), clock.instant()));
+  }
+
+  /** Draws the hold under way, as each pulse of the screen does. */
+  void tick() {
+    holds.tick();
   }
 
   private Optional<Field> currentField() {
@@ -179,7 +233,11 @@ public final class FormView extends BorderPane {
       return;
     }
     Field field = at.get();
-    Optional<Command> command = Command.typed(character, field.takesWords());
+    Optional<Command> command =
+        Command.typed(character, field.takesWords()).filter(c -> fits(c, field));
+    if (command.isEmpty()) {
+      holds.cancel();
+    }
     if (command.isPresent()) {
       event.consume();
       run(command.get(), field);
@@ -195,6 +253,15 @@ public final class FormView extends BorderPane {
     }
   }
 
+  /** A plus sign and the letter of overriding are keys only where they can do something. */
+  private static boolean fits(Command command, Field field) {
+    return switch (command) {
+      case TIMER -> HoldControl.of(field).isPresent();
+      case OVERRIDE -> field.withheld();
+      default -> true;
+    };
+  }
+
   private static boolean chord(KeyEvent event) {
     return event.isControlDown() || event.isMetaDown() || event.isAltDown();
   }
@@ -207,11 +274,26 @@ public final class FormView extends BorderPane {
       case NO_VALUE -> field.noValue();
       case OTHER_SIDE -> route.otherSide(field.key()).ifPresent(this::focusOn);
       case UNIT -> field.nextUnit();
-      case BACK -> field.change(Entering::escape);
+      case TIMER -> time(field);
+      case OVERRIDE -> field.askWhy();
+      case BACK -> back(field);
       case UNDO -> undo(field);
       case REDO -> port.redo();
       case WHY -> port.showWhy();
       case KEYS -> port.showKeys();
+    }
+  }
+
+  private void time(Field field) {
+    if (!state.readOnly() && !field.withheld()) {
+      holds.toggle(field);
+      Platform.runLater(() -> reveal(field.box));
+    }
+  }
+
+  private void back(Field field) {
+    if (!holds.cancel()) {
+      field.change(Entering::escape);
     }
   }
 
@@ -251,8 +333,9 @@ public final class FormView extends BorderPane {
   private void focusChanged(Field field, boolean focused) {
     if (focused) {
       current.set(field.key());
-      bar.show(field);
+      showBar(field);
     } else {
+      holds.cancel();
       field.entering.leave(field.unit());
     }
     field.draw();

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import styloid.model.Absence;
+import styloid.model.Entry;
 import styloid.model.Precaution;
 import styloid.spi.Texts;
 
@@ -19,6 +22,7 @@ final class Note extends VBox {
   private final Label text = new Label();
   private final FlowPane offers = new FlowPane(6, 6);
   private List<Label> answers = List.of();
+  private TextField why;
 
   Note(Field field) {
     super(4);
@@ -40,8 +44,49 @@ final class Note extends VBox {
     setManaged(false);
   }
 
+  /** Opens the line for the reason; the reason of an entry made before stands in it. */
+  void askWhy() {
+    if (why == null) {
+      why = new TextField(field.overridden().orElse(""));
+      why.setAccessibleText(field.name() + ": " + field.say("note.override"));
+      why.setOnAction(e -> reasonGiven());
+      why.setOnKeyPressed(
+          e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+              e.consume();
+              closeWhy();
+              field.draw();
+              field.focusTarget().requestFocus();
+            }
+          });
+      getChildren().add(1, why);
+    }
+    draw();
+    why.requestFocus();
+  }
+
+  private void reasonGiven() {
+    String reason = why.getText().strip();
+    if (reason.isEmpty() || reason.length() > Entry.LONGEST_REASON) {
+      text.setText(withheld() + " " + field.say("note.override-refused", Entry.LONGEST_REASON));
+    } else {
+      closeWhy();
+      field.open(reason);
+    }
+  }
+
+  private void closeWhy() {
+    getChildren().remove(why);
+    why = null;
+  }
+
   void draw() {
     offers.getChildren().clear();
+    if (why != null) {
+      show("note-withheld", withheld() + " " + field.say("note.override"), List.of());
+      offers.getChildren().add(hint("note.override-keys"));
+      return;
+    }
     switch (field.entering.mode()) {
       case QUESTION -> {
         show("note-question", asked(), List.of());
@@ -66,10 +111,12 @@ final class Note extends VBox {
   private void plain() {
     boolean here = field.focused();
     if (here && field.withheld()) {
-      show("note-withheld", withheld(), List.of());
+      show("note-withheld", withheld() + reason(), List.of());
       if (!field.home.state().readOnly()) {
         offers.getChildren().add(hint("note.withheld"));
       }
+    } else if (here && !field.precautions().isEmpty()) {
+      show("note-withheld", withheld() + reason(), List.copyOf(answers));
     } else if (here && !answers.isEmpty()) {
       show("note-answers", field.name(), List.copyOf(answers));
     } else if (!field.roomy && field.fieldStatus() == FieldStatus.NOT_SAVED) {
@@ -85,7 +132,13 @@ final class Note extends VBox {
     Texts texts = field.home.texts();
     Optional<Precaution> first = field.precautions().stream().findFirst();
     String what = first.map(p -> PrecautionText.of(p, texts)).orElse("");
-    return place() + field.say("withheld", what);
+    boolean nobody = first.filter(p -> p.setBy().isBlank()).isPresent();
+    String by = nobody ? ", " + field.say("set-by-nobody") : "";
+    return place() + field.say("withheld", what + by + ".");
+  }
+
+  private String reason() {
+    return field.overridden().map(r -> " " + field.say("overridden", r)).orElse("");
   }
 
   private void show(String style, String words, List<Node> nodes) {

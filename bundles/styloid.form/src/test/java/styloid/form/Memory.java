@@ -47,7 +47,17 @@ final class Memory implements FormPort {
     add(key, Optional.of(value), confirmed);
   }
 
+  @Override
+  public void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+    add(key, Optional.of(value), confirmed, Optional.of(reason));
+  }
+
   private void add(ItemKey key, Optional<Value> value, boolean confirmed) {
+    add(key, value, confirmed, Optional.empty());
+  }
+
+  private void add(
+      ItemKey key, Optional<Value> value, boolean confirmed, Optional<String> override) {
     Entry entry =
         new Entry(
             new EntryId(new UUID(3, entries.size())),
@@ -55,7 +65,8 @@ final class Memory implements FormPort {
             value,
             Instant.EPOCH,
             new TherapistId("T. Example"),
-            confirmed);
+            confirmed,
+            override);
     entries.add(entry);
     drafts.remove(key);
     context = context.withSnapshot(context.snapshot().with(entry));

@@ -24,6 +24,7 @@ import styloid.model.Region;
 import styloid.model.Results;
 import styloid.model.Side;
 import styloid.model.Snapshot;
+import styloid.model.Source;
 import styloid.model.TestId;
 import styloid.model.TherapistId;
 import styloid.model.Unit;
@@ -32,6 +33,7 @@ import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.TestDefinition;
 import styloid.spi.Texts;
+import styloid.spi.Timer;
 
 /** A made-up test with every kind, layout and walk, and a made-up patient. */
 final class SampleTest {
@@ -81,9 +83,14 @@ final class SampleTest {
                 Demand.ACTIVE_MOTION),
             Item.bothSides(
                     "hold",
-                    ItemKind.Choices.of("strong", "moderate", "slight", "gave-way", "not-given"),
+                    ItemKind.Choices.of(
+                        "strong", "moderate", "slight", "gave-way", "not-given", "yielded"),
                     Demand.RESISTANCE)
                 .askedWhen(Condition.is("range", "full")),
+            Item.bothSides(
+                    "hold-time", ItemKind.Number.of(Unit.SECOND, 0, 0, 5, 60, 1), Demand.NONE)
+                .askedWhen(Condition.is("hold", "gave-way", "yielded"))
+                .asOptional(),
             Item.bothSides(
                     "grade", ItemKind.Choices.of("0", "1", "2", "3", "3+", "4", "5"), Demand.NONE)
                 .asOptional(),
@@ -105,15 +112,23 @@ final class SampleTest {
             Item.unsided("instrument", new ItemKind.Words(80)),
             force());
     return new TestDefinition(
-        ID,
-        "1.0",
-        10,
-        List.of(table, list, grid, grip),
-        List.of(),
-        List.of(),
-        List.of(),
-        Set.of(),
-        labels());
+            ID,
+            "1.0",
+            10,
+            List.of(table, list, grid, grip),
+            List.of(),
+            List.of(),
+            List.of(),
+            Set.of(),
+            labels())
+        .withTimers(
+            List.of(
+                Timer.hold(
+                    3,
+                    new ItemId("hold"),
+                    new Timer.LetGo("gave-way", "yielded", Optional.of(new ItemId("hold-time"))),
+                    Source.commonPractice()),
+                Timer.rest(60, Set.of(new ItemId("power")), Source.commonPractice())));
   }
 
   static Group group(
@@ -134,6 +149,8 @@ final class SampleTest {
     words.put("item.extension", "Elbow extension");
     words.put("item.range", "Range against gravity");
     words.put("item.hold", "Resistance held");
+    words.put("item.hold-time", "Held for");
+    words.put("choice.yielded", "gave way during the hold");
     words.put("item.grade", "Grade, when typed");
     words.put("item.remark", "Remark");
     words.put("item.mp", "MP active");

@@ -29,8 +29,8 @@ class WalkTest {
   void uninvolvedSideIsWholeBeforeTheInvolvedOne() {
     List<String> keys = order("strength", Set.of(Side.RIGHT));
     assertEquals("range left none 1", keys.get(0));
-    assertEquals("remark left none 1", keys.get(3));
-    assertEquals("range right none 1", keys.get(4));
+    assertEquals("remark left none 1", keys.get(4));
+    assertEquals("range right none 1", keys.get(5));
   }
 
   @Test

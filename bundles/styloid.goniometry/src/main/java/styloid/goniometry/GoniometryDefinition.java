@@ -46,15 +46,16 @@ final class GoniometryDefinition {
     groups.add(group(HandItems.CREASE_GROUP, HandItems.crease(), Group.Layout.DIGIT_GRID));
     groups.add(group(HandItems.SPAN_GROUP, HandItems.span(), Group.Layout.LEFT_RIGHT_TABLE));
     return new TestDefinition(
-        Goniometry.ID,
-        "1.0",
-        30,
-        groups,
-        cautions(),
-        FOR_ALL,
-        results,
-        Set.of(),
-        Labels.beside(Goniometry.class));
+            Goniometry.ID,
+            "1.0",
+            30,
+            groups,
+            cautions(),
+            FOR_ALL,
+            results,
+            Set.of(),
+            Labels.beside(Goniometry.class))
+        .withSettings(Settings.offered(new References()));
   }
 
   private static List<Caution> cautions() {

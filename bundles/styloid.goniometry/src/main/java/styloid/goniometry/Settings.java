@@ -1,8 +1,10 @@
 package styloid.goniometry;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import styloid.spi.Setting;
 
 /**
  * The clinic's choices an evaluation was made under.
@@ -22,7 +24,17 @@ record Settings(
   static final String DEFAULT_REFERENCE = "aaos";
   static final String DEFAULT_ERROR = "5";
 
+  /** Errors the window offers, in degrees; a file may hold any from 0 to 45. */
+  private static final List<String> ERRORS = List.of("3", "4", DEFAULT_ERROR, "7", "10");
+
   private static final BigDecimal MOST = BigDecimal.valueOf(45);
+
+  /** What the clinic may choose. */
+  static List<Setting> offered(References references) {
+    return List.of(
+        new Setting(REFERENCE, List.copyOf(references.codes()), DEFAULT_REFERENCE),
+        new Setting(ERROR, ERRORS, DEFAULT_ERROR));
+  }
 
   static Settings of(Map<String, String> choices) {
     Optional<BigDecimal> sem =

@@ -23,6 +23,7 @@ import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
 import styloid.model.Item;
+import styloid.model.ItemId;
 import styloid.model.ItemKind;
 import styloid.model.ResultId;
 import styloid.model.Source;
@@ -34,7 +35,9 @@ import styloid.spi.Guide.Line;
 import styloid.spi.Guide.Topic;
 import styloid.spi.Labels;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
+import styloid.spi.Timer;
 
 /** Manual grading as data, made from the catalogue. */
 final class GradingDefinition {
@@ -49,21 +52,41 @@ final class GradingDefinition {
   /** How long it was held before it gave way. */
   private static final ItemKind HOLD_TIME = ItemKind.Number.of(Unit.SECOND, 0, 0, 5, 60, 1);
 
+  /** How long a resisted position is held. */
+  private static final int HOLD_SECONDS = 3;
+
   private GradingDefinition() {}
 
   static TestDefinition build(List<Motion> catalogue) {
     LinkedHashSet<String> cautions = new LinkedHashSet<>(TEST_CAUTIONS);
     catalogue.forEach(motion -> cautions.addAll(motion.cautions()));
     return new TestDefinition(
-        ID,
-        "1.0",
-        20,
-        catalogue.stream().map(GradingDefinition::group).toList(),
-        cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
-        TEST_CAUTIONS,
-        results(catalogue),
-        Set.of(GONIOMETRY),
-        Words.complete(Labels.beside(GradingDefinition.class), catalogue));
+            ID,
+            "1.0",
+            20,
+            catalogue.stream().map(GradingDefinition::group).toList(),
+            cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
+            TEST_CAUTIONS,
+            results(catalogue),
+            Set.of(GONIOMETRY),
+            Words.complete(Labels.beside(GradingDefinition.class), catalogue))
+        .withTimers(catalogue.stream().map(GradingDefinition::hold).toList())
+        .withSettings(
+            List.of(
+                new Setting(
+                    Scheme.CHOICE,
+                    Stream.of(Scheme.values()).map(Scheme::code).toList(),
+                    Scheme.WHOLE.code())));
+  }
+
+  private static Timer hold(Motion motion) {
+    Timer.LetGo letGo =
+        new Timer.LetGo(
+            Codes.of(Hold.GAVE_WAY),
+            Codes.of(Hold.YIELDED),
+            Optional.of(new ItemId(motion.id() + "-hold-time")));
+    ItemId item = new ItemId(motion.id() + "-" + Observation.HOLD.code());
+    return Timer.hold(HOLD_SECONDS, item, letGo, Source.commonPractice());
   }
 
   private static Group group(Motion motion) {

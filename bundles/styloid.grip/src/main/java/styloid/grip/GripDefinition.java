@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import styloid.model.Caution;
 import styloid.model.Demand;
 import styloid.model.Item;
@@ -15,6 +17,7 @@ import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.TestDefinition;
+import styloid.spi.Timer;
 
 /** The items of the test, how they are taken, and its cautions. */
 final class GripDefinition {
@@ -27,9 +30,12 @@ final class GripDefinition {
   private static final List<String> CAUTIONS =
       List.of("repair", "pain", "breath", "thumb-joint", "skin", "last");
 
+  /** Usual rest between trials of one hand. */
+  private static final int REST_SECONDS = 60;
+
   private GripDefinition() {}
 
-  static TestDefinition create() {
+  static TestDefinition create(NormChoice choice) {
     ArrayList<Group> groups = new ArrayList<>();
     groups.add(instruments());
     groups.add(measured(Measure.POWER, grip(), List.of()));
@@ -39,15 +45,22 @@ final class GripDefinition {
     groups.add(positions());
     groups.add(rapid());
     return new TestDefinition(
-        Say.GRIP,
-        VERSION,
-        ORDER,
-        groups,
-        CAUTIONS.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
-        List.of("repair", "pain", "breath", "skin"),
-        GripResults.all(),
-        Set.of(),
-        Labels.beside(GripDefinition.class));
+            Say.GRIP,
+            VERSION,
+            ORDER,
+            groups,
+            CAUTIONS.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
+            List.of("repair", "pain", "breath", "skin"),
+            GripResults.all(),
+            Set.of(),
+            Labels.beside(GripDefinition.class))
+        .withTimers(
+            List.of(
+                Timer.rest(
+                    REST_SECONDS,
+                    Stream.of(Measure.values()).map(Measure::item).collect(Collectors.toSet()),
+                    Sources.REST)))
+        .withSettings(Stream.of(Measure.values()).flatMap(choice::setting).toList());
   }
 
   /** Grip in kilogram-force: over 120 is impossible, under 1 or over 80 is asked about. */

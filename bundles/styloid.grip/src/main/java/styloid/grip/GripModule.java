@@ -14,8 +14,8 @@ import styloid.spi.TestModule;
 public final class GripModule implements TestModule {
   private static final List<Side> HANDS = List.of(Side.RIGHT, Side.LEFT);
 
-  private final TestDefinition definition = GripDefinition.create();
   private final NormChoice choice = new NormChoice();
+  private final TestDefinition definition = GripDefinition.create(choice);
   private final NormResults norms = new NormResults(choice);
   private final Centiles centiles = new Centiles(choice);
 

@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import styloid.model.Evaluation;
 import styloid.model.Source;
 import styloid.model.SourceStatus;
 import styloid.model.Unit;
 import styloid.model.norm.NormRow;
 import styloid.model.norm.NormTable;
+import styloid.spi.Setting;
 
 /**
  * The norm tables this test knows and which of them an evaluation goes by. The clinic's choice
@@ -20,18 +22,20 @@ import styloid.model.norm.NormTable;
 final class NormChoice {
   static final String DEFAULT = "mathiowetz-1985";
 
+  private static final List<String> NAMES =
+      List.of(
+          DEFAULT,
+          "massy-westropp-2011",
+          "steiber-2016",
+          "steiber-2016-height",
+          "dodds-2014",
+          "palmar-decade");
+
   private final Map<String, NormTable> tables;
 
   NormChoice() {
     LinkedHashMap<String, NormTable> read = new LinkedHashMap<>();
-    for (String name :
-        List.of(
-            DEFAULT,
-            "massy-westropp-2011",
-            "steiber-2016",
-            "steiber-2016-height",
-            "dodds-2014",
-            "palmar-decade")) {
+    for (String name : NAMES) {
       read.put(name, NormTable.beside(NormChoice.class, name + ".csv", Unit.Dimension.FORCE));
     }
     tables = Map.copyOf(read);
@@ -44,6 +48,14 @@ final class NormChoice {
   /** Key of the choice for a measure. */
   static String key(Measure measure) {
     return measure == Measure.POWER ? "grip.norm" : "grip.norm." + measure.code();
+  }
+
+  /** The choice the clinic has for a measure; none where only one table has rows of it. */
+  Stream<Setting> setting(Measure measure) {
+    List<String> fitting = NAMES.stream().filter(n -> table(n, measure).isPresent()).toList();
+    return fitting.size() < 2
+        ? Stream.empty()
+        : Stream.of(new Setting(key(measure), fitting, DEFAULT));
   }
 
   /** Name of the table chosen for a measure. */

@@ -14,6 +14,10 @@ final class Sources {
   static final Source MAXIMUM =
       Source.verified("Cruz-Jentoft AJ et al. 2019. Age Ageing 48(1):16-31 (maximum as the score)");
 
+  static final Source REST =
+      Source.verified(
+          "a stored test protocol: 60 s between trials of a hand; at least 15 s in another");
+
   static final Source CV =
       Source.verified("Dvir Z. 1999. Am J Phys Med Rehabil 78(3):216-221 (100 x SD / mean)");
 

@@ -1,11 +1,16 @@
 package styloid.grip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import styloid.model.SourceStatus;
 import styloid.spi.TestModule;
+import styloid.spi.Timer;
 import styloid.testkit.TestModuleContract;
 
 class GripModuleTest extends TestModuleContract {
@@ -29,6 +34,26 @@ class GripModuleTest extends TestModuleContract {
       }
     }
     return ids;
+  }
+
+  @Test
+  void everyMeasureRestsAMinuteBetweenTrialsOfAHand() {
+    for (Measure measure : Measure.values()) {
+      Timer rest = module.definition().timer(Timer.Kind.REST, measure.item()).orElseThrow();
+      assertEquals(60, rest.seconds());
+      assertEquals(SourceStatus.VERIFIED, rest.source().status());
+    }
+  }
+
+  @Test
+  void theClinicChoosesAmongTheTablesWithRowsOfTheMeasure() {
+    assertEquals(
+        List.of("mathiowetz-1985", "palmar-decade"),
+        module.definition().setting("grip.norm.palmar").orElseThrow().codes());
+    List<String> forGrip = module.definition().setting("grip.norm").orElseThrow().codes();
+    assertEquals(5, forGrip.size());
+    assertFalse(forGrip.contains("palmar-decade"));
+    assertTrue(module.definition().setting("grip.norm.tip").isEmpty(), "only one table has it");
   }
 
   @Test

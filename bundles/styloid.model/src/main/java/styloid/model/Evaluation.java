@@ -1,6 +1,7 @@
 package styloid.model;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 
@@ -37,5 +38,12 @@ public record Evaluation(
     Objects.requireNonNull(state, "state");
     versions = Map.copyOf(versions);
     choices = Map.copyOf(choices);
+  }
+
+  /** The same, with one setting chosen. */
+  public Evaluation withChoice(String key, String value) {
+    HashMap<String, String> all = new HashMap<>(choices);
+    all.put(key, value);
+    return new Evaluation(id, patient, date, therapist, state, versions, all);
   }
 }

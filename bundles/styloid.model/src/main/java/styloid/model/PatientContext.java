@@ -52,6 +52,12 @@ public record PatientContext(
     return new PatientContext(patient, evaluation, precautions, snapshot, results, other);
   }
 
+  /** The same, with one of the clinic's settings chosen for the evaluation. */
+  public PatientContext withChoice(String key, String value) {
+    return new PatientContext(
+        patient, evaluation.withChoice(key, value), precautions, snapshot, results, past);
+  }
+
   /** The precautions in force on the day of the evaluation. */
   public List<Precaution> inForce() {
     return precautions.stream().filter(p -> p.inForceOn(evaluation.date())).toList();

@@ -25,7 +25,6 @@ import styloid.model.PatientContext;
 import styloid.model.Precaution;
 import styloid.model.Results;
 import styloid.model.TestId;
-import styloid.model.Value;
 import styloid.plan.StepId;
 import styloid.spi.TestDefinition;
 
@@ -78,22 +77,23 @@ final class Desk {
   }
 
   /** Appends a value of a key and remembers how to take it back. */
-  synchronized Entry record(ItemKey key, Value value, boolean confirmed, Instant now) {
+  synchronized Entry record(ItemKey key, UndoStack.Content content, Instant now) {
     Optional<Entry> before = context.snapshot().entry(key);
-    Entry entry = append(key, Optional.of(value), confirmed, now);
+    Entry entry = append(key, content, now);
     undo.recorded(before, entry);
     return entry;
   }
 
-  private Entry append(ItemKey key, Optional<Value> value, boolean confirmed, Instant now) {
+  private Entry append(ItemKey key, UndoStack.Content content, Instant now) {
     Entry entry =
         new Entry(
             new EntryId(UUID.randomUUID()),
             key,
-            value,
+            content.value(),
             now,
             context.evaluation().therapist(),
-            confirmed);
+            content.confirmed(),
+            content.override());
     ledger = ledger.append(entry);
     context = context.withSnapshot(context.snapshot().with(entry));
     unsaved.put(entry.id(), key);
@@ -103,11 +103,11 @@ final class Desk {
   }
 
   synchronized Optional<Entry> undo(Instant now) {
-    return undo.undo().map(s -> append(s.key(), s.before(), s.beforeConfirmed(), now));
+    return undo.undo().map(s -> append(s.key(), s.before(), now));
   }
 
   synchronized Optional<Entry> redo(Instant now) {
-    return undo.redo().map(s -> append(s.key(), s.after(), s.afterConfirmed(), now));
+    return undo.redo().map(s -> append(s.key(), s.after(), now));
   }
 
   synchronized void draft(ItemKey key, String text) {
@@ -138,6 +138,11 @@ final class Desk {
   private synchronized void saving(List<Entry> saved, Optional<String> fault) {
     saved.forEach(entry -> unsaved.remove(entry.id()));
     savingFault = fault;
+  }
+
+  synchronized void choose(String key, String code) {
+    context = context.withChoice(key, code);
+    calculating = true;
   }
 
   synchronized void patient(Patient patient, List<Precaution> precautions) {
@@ -173,6 +178,7 @@ final class Desk {
     boolean current =
         context.snapshot() == basis.snapshot()
             && context.patient().equals(basis.patient())
+            && context.evaluation().equals(basis.evaluation())
             && context.precautions().equals(basis.precautions());
     calculating = !current;
     return current;

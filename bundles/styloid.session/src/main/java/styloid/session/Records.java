@@ -36,7 +36,22 @@ final class Records {
         null);
   }
 
-  static boolean isBefore(Evaluation other, Evaluation than) {
+  static StoreException noStore() {
+    return new StoreException(
+        StoreException.Cause.OTHER,
+        "The store is not running, so nothing can be opened or saved. Restart the suite; if this"
+            + " stays, the start report names the part that failed.",
+        null);
+  }
+
+  /** The context of a stored evaluation, with the visits before it. */
+  static PatientContext context(EvaluationRecord record, PatientStore from) throws StoreException {
+    PatientId id = record.evaluation().patient();
+    Patient patient = from.patient(id).orElseThrow(() -> missing("patient"));
+    return context(patient, from.precautions(id), record, earlier(from, record.evaluation()));
+  }
+
+  private static boolean isBefore(Evaluation other, Evaluation than) {
     return !other.id().equals(than.id()) && other.date().isBefore(than.date());
   }
 
@@ -53,7 +68,7 @@ final class Records {
   }
 
   /** All evaluations of the same patient before this one. */
-  static List<EvaluationRecord> earlier(PatientStore from, Evaluation than) throws StoreException {
+  private static List<EvaluationRecord> earlier(PatientStore from, Evaluation than) throws StoreException {
     ArrayList<EvaluationRecord> earlier = new ArrayList<>();
     for (Evaluation other : from.evaluations(than.patient())) {
       if (isBefore(other, than)) {
@@ -79,6 +94,12 @@ final class Records {
         patient, record.evaluation(), precautions, snapshot, Results.empty(), past);
   }
 
+  /** A desk for one evaluation of a whole record. */
+  static Desk desk(PatientRecord record, EvaluationRecord chosen) {
+    return desk(
+        context(record.patient(), record.precautions(), chosen, record.evaluations()), chosen);
+  }
+
   static Desk desk(PatientContext context, EvaluationRecord record) {
     Desk desk = new Desk(context, record.ledger(), record.drafts());
     for (DefinitionText text : record.definitions()) {
@@ -90,9 +111,15 @@ final class Records {
 
   /** The head of a new evaluation, under the tests as they are now. */
   static Evaluation fresh(
-      PatientId patient, LocalDate date, TherapistId therapist, List<TestDefinition> tests) {
+      PatientId patient,
+      LocalDate date,
+      TherapistId therapist,
+      List<TestDefinition> tests,
+      Map<String, String> lastChoices) {
     Map<TestId, String> versions = new HashMap<>();
     tests.forEach(test -> versions.put(test.id(), test.version()));
+    Map<String, String> choices = new HashMap<>(lastChoices);
+    choices.entrySet().removeIf(chosen -> !known(chosen.getKey(), chosen.getValue(), tests));
     return new Evaluation(
         new EvaluationId(UUID.randomUUID()),
         patient,
@@ -100,6 +127,24 @@ final class Records {
         therapist,
         Evaluation.State.DRAFT,
         versions,
-        Map.of());
+        choices);
+  }
+
+  /** Refuses what {@link Session#choose} refuses. */
+  static void checkChoice(
+      Evaluation evaluation, String key, String code, List<TestDefinition> tests) {
+    if (evaluation.state() == Evaluation.State.SIGNED) {
+      throw new IllegalStateException("a signed evaluation keeps what it was made under");
+    }
+    if (!known(key, code, tests)) {
+      throw new IllegalArgumentException("no test has the setting " + key + " " + code);
+    }
+  }
+
+  /** Whether a test has this setting and the setting this code. */
+  private static boolean known(String key, String code, List<TestDefinition> tests) {
+    return tests.stream()
+        .flatMap(test -> test.setting(key).stream())
+        .anyMatch(setting -> setting.codes().contains(code));
   }
 }

@@ -37,6 +37,7 @@ final class Saver {
   private final ArrayDeque<Entry> waiting = new ArrayDeque<>();
   private final ArrayDeque<DefinitionText> definitions = new ArrayDeque<>();
   private final Map<ItemKey, String> drafts = new LinkedHashMap<>();
+  private final Map<String, String> choices = new LinkedHashMap<>();
   private boolean scheduled;
   private Optional<String> fault = Optional.empty();
 
@@ -66,13 +67,18 @@ final class Saver {
     schedule(0);
   }
 
+  synchronized void choose(String key, String code) {
+    choices.put(key, code);
+    schedule(0);
+  }
+
   synchronized void retry() {
     schedule(0);
   }
 
   /** Whether nothing waits to be stored. */
   synchronized boolean idle() {
-    return waiting.isEmpty() && drafts.isEmpty() && definitions.isEmpty();
+    return waiting.isEmpty() && drafts.isEmpty() && definitions.isEmpty() && choices.isEmpty();
   }
 
   synchronized boolean failing() {
@@ -90,11 +96,13 @@ final class Saver {
     List<Entry> batch;
     List<DefinitionText> tests;
     Map<ItemKey, String> texts;
+    Map<String, String> chosen;
     synchronized (this) {
       scheduled = false;
       batch = new ArrayList<>(waiting);
       tests = new ArrayList<>(definitions);
       texts = new LinkedHashMap<>(drafts);
+      chosen = new LinkedHashMap<>(choices);
     }
     try {
       for (DefinitionText test : tests) {
@@ -106,7 +114,10 @@ final class Saver {
       for (Map.Entry<ItemKey, String> draft : texts.entrySet()) {
         store.draft(evaluation, draft.getKey(), draft.getValue());
       }
-      done(batch, tests, texts);
+      for (Map.Entry<String, String> choice : chosen.entrySet()) {
+        store.choose(evaluation, choice.getKey(), choice.getValue());
+      }
+      done(batch, tests, texts, chosen);
       watcher.saved(batch);
     } catch (StoreException | RuntimeException e) {
       String reason = e instanceof StoreException ? e.getMessage() : "The store failed: " + e;
@@ -119,12 +130,16 @@ final class Saver {
   }
 
   private synchronized void done(
-      List<Entry> batch, List<DefinitionText> tests, Map<ItemKey, String> texts) {
+      List<Entry> batch,
+      List<DefinitionText> tests,
+      Map<ItemKey, String> texts,
+      Map<String, String> chosen) {
     fault = Optional.empty();
     batch.forEach(waiting::remove);
     tests.forEach(definitions::remove);
     // Only what has not been typed over since.
     texts.forEach(drafts::remove);
+    chosen.forEach(choices::remove);
     if (!idle()) {
       schedule(0);
     }

@@ -72,6 +72,24 @@ public interface Session {
    */
   OpenEvaluation record(ItemKey key, Value value, boolean confirmed);
 
+  /**
+   * Records a value that a precaution withholds, like {@link #record}, with the reason why.
+   *
+   * @param reason what the therapist wrote, 1 to {@value styloid.model.Entry#LONGEST_REASON}
+   *     characters
+   * @throws IllegalArgumentException also when the reason is blank or too long
+   */
+  OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason);
+
+  /**
+   * Chooses a setting for the open evaluation, and for those begun from now on. Stored and
+   * calculated on workers, like an entry.
+   *
+   * @throws IllegalStateException when no evaluation is open, or a signed one
+   * @throws IllegalArgumentException when no test has this setting or the setting has no such code
+   */
+  OpenEvaluation choose(String key, String code);
+
   /** Takes back the latest recording not yet taken back; empty when there is none. */
   Optional<ItemKey> undo();
 

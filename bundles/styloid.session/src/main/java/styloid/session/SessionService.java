@@ -136,11 +136,7 @@ public final class SessionService implements Session {
   private PatientStore opened() throws StoreException {
     PatientStore present = store;
     if (present == null) {
-      throw new StoreException(
-          StoreException.Cause.OTHER,
-          "The store is not running, so nothing can be opened or saved. Restart the suite; if this"
-              + " stays, the start report names the part that failed.",
-          null);
+      throw Records.noStore();
     }
     present.open();
     return present;
@@ -192,17 +188,14 @@ public final class SessionService implements Session {
   public OpenEvaluation open(EvaluationId id) throws StoreException {
     PatientStore from = opened();
     EvaluationRecord record = from.evaluation(id).orElseThrow(() -> Records.missing("evaluation"));
-    PatientId patientId = record.evaluation().patient();
-    Patient patient = from.patient(patientId).orElseThrow(() -> Records.missing("patient"));
-    List<EvaluationRecord> others = Records.earlier(from, record.evaluation());
-    return seat(
-        Records.context(patient, from.precautions(patientId), record, others), record, from);
+    return seat(Records.context(record, from), record, from);
   }
 
   @Override
   public OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
       throws StoreException {
-    Evaluation evaluation = Records.fresh(patient, date, therapist, tests());
+    Evaluation evaluation =
+        Records.fresh(patient, date, therapist, tests(), opened().lastChoices());
     opened().begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
     listeners.tell(Change.PATIENTS);
     return open(evaluation.id());
@@ -240,10 +233,31 @@ public final class SessionService implements Session {
 
   @Override
   public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
+    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.empty()));
+  }
+
+  @Override
+  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.of(reason)));
+  }
+
+  private OpenEvaluation record(ItemKey key, UndoStack.Content content) {
+    Value value = content.value().orElseThrow();
     Sitting open = seated();
     TestDefinition test = Definitions.taking(tests(), key, value);
     open.desk().takeUp(test).ifPresent(open.saver()::add);
-    keep(open, open.desk().record(key, value, confirmed, clock.instant()));
+    keep(open, open.desk().record(key, content, clock.instant()));
+    return view(open);
+  }
+
+  @Override
+  public OpenEvaluation choose(String key, String code) {
+    Sitting open = seated();
+    Records.checkChoice(open.desk().context().evaluation(), key, code, tests());
+    open.desk().choose(key, code);
+    open.saver().choose(key, code);
+    listeners.tell(Change.EVALUATION);
+    recalculate();
     return view(open);
   }
 
@@ -263,17 +277,16 @@ public final class SessionService implements Session {
 
   @Override
   public Optional<ItemKey> undo() {
-    Sitting open = seated();
-    Optional<Entry> entry = open.desk().undo(clock.instant());
-    entry.ifPresent(e -> keep(open, e));
-    return entry.map(Entry::key);
+    return kept(seated().desk().undo(clock.instant()));
   }
 
   @Override
   public Optional<ItemKey> redo() {
-    Sitting open = seated();
-    Optional<Entry> entry = open.desk().redo(clock.instant());
-    entry.ifPresent(e -> keep(open, e));
+    return kept(seated().desk().redo(clock.instant()));
+  }
+
+  private Optional<ItemKey> kept(Optional<Entry> entry) {
+    entry.ifPresent(e -> keep(seated(), e));
     return entry.map(Entry::key);
   }
 
@@ -350,10 +363,7 @@ public final class SessionService implements Session {
   @Override
   public OpenEvaluation calculate(PatientRecord record, EvaluationId which) {
     workers.settle(() -> true);
-    EvaluationRecord chosen = Records.chosen(record, which);
-    PatientContext context =
-        Records.context(record.patient(), record.precautions(), chosen, record.evaluations());
-    Desk desk = Records.desk(context, chosen);
+    Desk desk = Records.desk(record, Records.chosen(record, which));
     desk.calculated(desk.context(), calculator.calculate(desk.context()));
     ordering.update(desk);
     return desk.view(tests());

@@ -8,25 +8,24 @@ import styloid.model.Value;
 
 /** What was recorded in this sitting, to be taken back and brought again. */
 final class UndoStack {
-  /** A key's value before and after one recording, each with whether it was confirmed. */
-  record Step(
-      ItemKey key,
-      Optional<Value> before,
-      boolean beforeConfirmed,
-      Optional<Value> after,
-      boolean afterConfirmed) {}
+  /** What an entry says of its key. */
+  record Content(Optional<Value> value, boolean confirmed, Optional<String> override) {
+    private static final Content NOTHING = new Content(Optional.empty(), false, Optional.empty());
+
+    static Content of(Entry entry) {
+      return new Content(entry.value(), entry.confirmed(), entry.override());
+    }
+  }
+
+  /** What stood at a key before and after one recording. */
+  record Step(ItemKey key, Content before, Content after) {}
 
   private final ArrayDeque<Step> done = new ArrayDeque<>();
   private final ArrayDeque<Step> undone = new ArrayDeque<>();
 
   void recorded(Optional<Entry> before, Entry after) {
     done.push(
-        new Step(
-            after.key(),
-            before.flatMap(Entry::value),
-            before.map(Entry::confirmed).orElse(false),
-            after.value(),
-            after.confirmed()));
+        new Step(after.key(), before.map(Content::of).orElse(Content.NOTHING), Content.of(after)));
     undone.clear();
   }
 

@@ -27,6 +27,7 @@ final class MemoryStore implements PatientStore {
   private final Map<PatientId, Patient> patients = new LinkedHashMap<>();
   private final Map<PatientId, List<Precaution>> precautions = new HashMap<>();
   private final Map<EvaluationId, EvaluationRecord> records = new LinkedHashMap<>();
+  private final Map<String, String> lastChoices = new HashMap<>();
   private boolean full;
 
   synchronized void fill(boolean isFull) {
@@ -100,6 +101,25 @@ final class MemoryStore implements PatientStore {
     ArrayList<DefinitionText> all = new ArrayList<>(old.definitions());
     all.add(definition);
     records.put(id, new EvaluationRecord(old.evaluation(), old.ledger(), all, old.drafts()));
+  }
+
+  @Override
+  public synchronized void choose(EvaluationId id, String key, String value) throws StoreException {
+    write();
+    EvaluationRecord old = records.get(id);
+    records.put(
+        id,
+        new EvaluationRecord(
+            old.evaluation().withChoice(key, value),
+            old.ledger(),
+            old.definitions(),
+            old.drafts()));
+    lastChoices.put(key, value);
+  }
+
+  @Override
+  public synchronized Map<String, String> lastChoices() {
+    return Map.copyOf(lastChoices);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package styloid.session;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -30,6 +31,7 @@ import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -73,30 +75,33 @@ class SampleModule implements TestModule {
         new ResultDefinition(
             TWICE, Optional.of(Unit.MILLIMETRE), 0, Item.BOTH, Item.NO_DIGIT, Optional.of("spans"));
     return new TestDefinition(
-        id,
-        "1.0",
-        10,
-        List.of(group),
-        List.of(new Caution("gently", Source.commonPractice())),
-        List.of(),
-        List.of(twice),
-        reads,
-        new Labels(
-            Map.of(
-                "en",
+            id,
+            "1.0",
+            10,
+            List.of(group),
+            List.of(new Caution("gently", Source.commonPractice())),
+            List.of(),
+            List.of(twice),
+            reads,
+            new Labels(
                 Map.of(
-                    "test.title", "Spans",
-                    "group.spans", "Hand span",
-                    "item.span", "Span",
-                    "caution.gently", "Gently.",
-                    "result.twice", "Twice the span",
-                    "twice.step", "2 x {0}",
-                    "twice.missing", "no span"))));
+                    "en",
+                    Map.of(
+                        "test.title", "Spans",
+                        "group.spans", "Hand span",
+                        "item.span", "Span",
+                        "caution.gently", "Gently.",
+                        "result.twice", "Twice the span",
+                        "twice.step", "2 x {0}",
+                        "twice.missing", "no span"))))
+        .withSettings(List.of(new Setting(id + ".factor", List.of("2", "3"), "2")));
   }
 
   @Override
   public List<Result> results(PatientContext context) {
     ArrayList<Result> results = new ArrayList<>();
+    BigDecimal factor =
+        new BigDecimal(context.evaluation().choices().getOrDefault(id + ".factor", "2"));
     for (Side side : EnumSet.of(Side.RIGHT, Side.LEFT)) {
       ItemKey key = key(side);
       Optional<Quantity> span = context.snapshot().quantity(key);
@@ -111,7 +116,7 @@ class SampleModule implements TestModule {
                   s ->
                       Result.computed(
                           twice(side),
-                          new Quantity(s.amount().add(s.amount()), Unit.MILLIMETRE),
+                          new Quantity(s.amount().multiply(factor), Unit.MILLIMETRE),
                           why))
               .orElseGet(
                   () ->

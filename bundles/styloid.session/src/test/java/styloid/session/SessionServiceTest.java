@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import styloid.exchange.DefinitionFile;
 import styloid.model.Absence;
 import styloid.model.Choice;
+import styloid.model.Entry;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
 import styloid.model.ItemKey;
@@ -102,6 +103,74 @@ class SessionServiceTest {
     assertEquals(Optional.of(mm("360")), twice.value());
     Result other = open.context().results().result(spans.twice(Side.LEFT)).orElseThrow();
     assertTrue(other.value().isEmpty());
+  }
+
+  @Test
+  void aChoiceIsPartOfTheRecordAndResultsFollowIt() throws Exception {
+    EvaluationId id = beginOne().context().evaluation().id();
+    session.record(right, mm("180"), false);
+    settled();
+    OpenEvaluation now = session.choose("spans.factor", "3");
+    assertEquals(Map.of("spans.factor", "3"), now.context().evaluation().choices());
+    OpenEvaluation later = settled();
+    assertFalse(later.calculating());
+    assertEquals(
+        Optional.of(mm("540")),
+        later.context().results().result(spans.twice(Side.RIGHT)).orElseThrow().value());
+    assertEquals(
+        Map.of("spans.factor", "3"), store.evaluation(id).orElseThrow().evaluation().choices());
+  }
+
+  @Test
+  void whatWasChosenLastHoldsForEvaluationsBegunLaterIfItIsStillKnown() throws Exception {
+    beginOne();
+    session.choose("spans.factor", "3");
+    session.settle();
+    EvaluationId first = session.current().orElseThrow().context().evaluation().id();
+    store.choose(first, "gone.norm", "a-1985");
+    assertEquals(Map.of("spans.factor", "3"), beginOne().context().evaluation().choices());
+    store.choose(first, "spans.factor", "4");
+    assertEquals(Map.of(), beginOne().context().evaluation().choices());
+  }
+
+  @Test
+  void onlyACodeOfADeclaredSettingCanBeChosen() throws Exception {
+    assertThrows(IllegalStateException.class, () -> session.choose("spans.factor", "3"));
+    beginOne();
+    assertThrows(IllegalArgumentException.class, () -> session.choose("spans.factor", "4"));
+    assertThrows(IllegalArgumentException.class, () -> session.choose("spans.other", "3"));
+  }
+
+  @Test
+  void aChoiceOutlastsAFullDisk() throws Exception {
+    EvaluationId id = beginOne().context().evaluation().id();
+    store.fill(true);
+    session.choose("spans.factor", "3");
+    assertTrue(settled().savingFault().isPresent());
+    store.fill(false);
+    session.retrySaving();
+    session.settle();
+    assertEquals(
+        Map.of("spans.factor", "3"), store.evaluation(id).orElseThrow().evaluation().choices());
+  }
+
+  @Test
+  void theReasonForOverridingAPrecautionStaysWithItsEntryThroughUndo() throws Exception {
+    EvaluationId id = beginOne().context().evaluation().id();
+    session.recordInSpite(right, mm("180"), false, "released by telephone");
+    session.record(right, mm("182"), false);
+    session.undo();
+    session.settle();
+    assertEquals(
+        List.of(
+            Optional.of("released by telephone"),
+            Optional.empty(),
+            Optional.of("released by telephone")),
+        store.evaluation(id).orElseThrow().ledger().entries().stream()
+            .map(Entry::override)
+            .toList());
+    assertThrows(
+        IllegalArgumentException.class, () -> session.recordInSpite(right, mm("180"), false, " "));
   }
 
   @Test

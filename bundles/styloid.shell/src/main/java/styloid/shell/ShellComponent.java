@@ -16,6 +16,7 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import styloid.session.Session;
 import styloid.shell.frame.Therapists;
+import styloid.shell.frame.TimerLengths;
 
 /**
  * Brings the window up on the stage the launcher offers. All else may be missing or come later:
@@ -67,6 +68,7 @@ public final class ShellComponent implements AutoCloseable {
             stage,
             Clock.systemDefaultZone(),
             Therapists.ofUser(),
+            TimerLengths.ofUser(),
             Optional.ofNullable(note),
             this::startReport);
     window = made;

@@ -25,6 +25,7 @@ import styloid.shell.evaluation.EvaluationView;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
+import styloid.shell.frame.TimerLengths;
 import styloid.shell.frame.Work;
 import styloid.spi.Texts;
 
@@ -35,6 +36,7 @@ final class ShellWindow implements Shell.Screens {
   private final Stage stage;
   private final Clock clock;
   private final Therapists therapists;
+  private final TimerLengths lengths;
   private final Optional<String> note;
   private final Supplier<List<String>> report;
   private final Work work = new Work();
@@ -49,11 +51,13 @@ final class ShellWindow implements Shell.Screens {
       Stage stage,
       Clock clock,
       Therapists therapists,
+      TimerLengths lengths,
       Optional<String> note,
       Supplier<List<String>> report) {
     this.stage = stage;
     this.clock = clock;
     this.therapists = therapists;
+    this.lengths = lengths;
     this.note = note;
     this.report = report;
   }
@@ -105,7 +109,8 @@ final class ShellWindow implements Shell.Screens {
   void use(Session session) {
     dropEvaluation();
     shell =
-        Optional.of(new Shell(session, work, clock, Locale.getDefault(), therapists, note, this));
+        Optional.of(
+            new Shell(session, work, clock, Locale.getDefault(), therapists, lengths, note, this));
     caseload();
   }
 

@@ -8,8 +8,10 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -30,11 +32,13 @@ import styloid.session.Session;
 import styloid.session.SessionService;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
+import styloid.shell.frame.TimerLengths;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestModule;
 import styloid.spi.Texts;
+import styloid.spi.Timer;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
@@ -64,6 +68,21 @@ public final class Clinic {
         @Override
         public void used(String name) {
           names = Therapists.first(name, names);
+        }
+      };
+
+  final TimerLengths lengths =
+      new TimerLengths() {
+        private final Map<Timer.Kind, Integer> set = new EnumMap<>(Timer.Kind.class);
+
+        @Override
+        public int seconds(Timer timer) {
+          return set.getOrDefault(timer.kind(), timer.seconds());
+        }
+
+        @Override
+        public void set(Timer.Kind kind, int seconds) {
+          set.put(kind, seconds);
         }
       };
 

@@ -30,6 +30,7 @@ final class MemoryStore implements PatientStore {
   private final Map<PatientId, List<Precaution>> precautions = new HashMap<>();
   private final Map<EvaluationId, EvaluationRecord> evaluations = new LinkedHashMap<>();
   private volatile Optional<StoreException> fault = Optional.empty();
+  private final Map<String, String> lastChoices = new HashMap<>();
 
   void refuse(StoreException why) {
     fault = Optional.ofNullable(why);
@@ -125,6 +126,25 @@ final class MemoryStore implements PatientStore {
     all.add(definition);
     evaluations.put(
         id, new EvaluationRecord(before.evaluation(), before.ledger(), all, before.drafts()));
+  }
+
+  @Override
+  public synchronized void choose(EvaluationId id, String key, String value) throws StoreException {
+    check();
+    EvaluationRecord old = evaluations.get(id);
+    evaluations.put(
+        id,
+        new EvaluationRecord(
+            old.evaluation().withChoice(key, value),
+            old.ledger(),
+            old.definitions(),
+            old.drafts()));
+    lastChoices.put(key, value);
+  }
+
+  @Override
+  public synchronized Map<String, String> lastChoices() {
+    return Map.copyOf(lastChoices);
   }
 
   @Override

@@ -45,6 +45,7 @@ final class ShellDemo {
                   stage,
                   Clinic.CLOCK,
                   clinic.therapists,
+                  clinic.lengths,
                   Optional.of("Demo clinic: all patients are invented"),
                   List::of);
           window.open(Optional.of(clinic.session()));

@@ -16,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
@@ -64,7 +65,12 @@ class ShellWindowTest {
     stage.setWidth(1366);
     stage.setHeight(768);
     return new ShellWindow(
-        stage, Clinic.CLOCK, clinic.therapists, Optional.of("all invented"), () -> report);
+        stage,
+        Clinic.CLOCK,
+        clinic.therapists,
+        clinic.lengths,
+        Optional.of("all invented"),
+        () -> report);
   }
 
   private void start(Optional<Session> session) {
@@ -394,6 +400,74 @@ class ShellWindowTest {
     clinic.store.refuse(null);
     press("Try again");
     awaitWords("16 found");
+  }
+
+  private void leafTo(String title) {
+    for (int page = 0; page < 24 && !onPage(title); page++) {
+      Window.run(
+          () ->
+              Event.fireEvent(
+                  stage.getScene().getFocusOwner(),
+                  new KeyEvent(
+                      KeyEvent.KEY_PRESSED, "", "", KeyCode.PAGE_DOWN, false, true, false, false)));
+      Window.settle();
+    }
+    assertTrue(onPage(title), title);
+  }
+
+  private boolean onPage(String title) {
+    return Window.on(
+        () -> ((Labeled) stage.getScene().lookup(".page-title")).getText().startsWith(title));
+  }
+
+  @SuppressWarnings("unchecked")
+  private <T> ComboBox<T> box(String name) {
+    return Window.on(
+        () ->
+            stage.getScene().getRoot().lookupAll(".combo-box").stream()
+                .filter(n -> name.equals(n.getAccessibleText()))
+                .map(n -> (ComboBox<T>) n)
+                .findFirst()
+                .orElseThrow());
+  }
+
+  @Test
+  void aSettingIsChosenForTheEvaluationAndForThoseToCome() throws StoreException {
+    openEvaluation();
+    awaitWords("Shoulder");
+    leafTo("Grip and pinch");
+    press("Settings");
+    ComboBox<String> norm = box("Norm for grip");
+    assertEquals("mathiowetz-1985", Window.on(norm::getValue));
+    Window.run(() -> norm.setValue("dodds-2014"));
+    clinic.session.settle();
+    var evaluation = clinic.session.current().orElseThrow().context().evaluation();
+    assertEquals("dodds-2014", evaluation.choices().get("grip.norm"));
+    assertEquals("dodds-2014", clinic.store.lastChoices().get("grip.norm"));
+    assertEquals(
+        "dodds-2014",
+        clinic
+            .store
+            .evaluation(evaluation.id())
+            .orElseThrow()
+            .evaluation()
+            .choices()
+            .get("grip.norm"));
+  }
+
+  @Test
+  void theLengthOfTheRestIsSetAndKept() throws StoreException {
+    openEvaluation();
+    awaitWords("Shoulder");
+    leafTo("Grip and pinch");
+    press("Settings");
+    ComboBox<Integer> rest = box("Rest between trials of one hand, on this machine");
+    assertEquals(60, Window.on(rest::getValue));
+    Window.run(() -> rest.setValue(15));
+    press("Close");
+    press("Settings");
+    ComboBox<Integer> again = box("Rest between trials of one hand, on this machine");
+    assertEquals(15, Window.on(again::getValue));
   }
 
   @Test

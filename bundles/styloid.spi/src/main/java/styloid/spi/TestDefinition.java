@@ -1,6 +1,7 @@
 package styloid.spi;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,9 +12,11 @@ import styloid.model.Caution;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.ItemKind;
 import styloid.model.ItemRef;
 import styloid.model.ResultKey;
 import styloid.model.TestId;
+import styloid.model.Unit;
 
 /**
  * A test as data.
@@ -26,6 +29,8 @@ import styloid.model.TestId;
  * @param reads other tests whose entries or results it looks at
  * @param restAs the answer with which everything not yet recorded may be filled after asking once:
  *     each asked choice item that has this answer and is not withheld gets an entry of its own
+ * @param timers holds and rests of its items; an item has at most one of a kind
+ * @param settings the clinic's choices its results go by
  */
 public record TestDefinition(
     TestId id,
@@ -37,7 +42,36 @@ public record TestDefinition(
     List<ResultDefinition> results,
     Set<TestId> reads,
     Labels labels,
-    Optional<String> restAs) {
+    Optional<String> restAs,
+    List<Timer> timers,
+    List<Setting> settings) {
+
+  /** A test without timers and settings. */
+  public TestDefinition(
+      TestId id,
+      String version,
+      int order,
+      List<Group> groups,
+      List<Caution> cautions,
+      List<String> testCautions,
+      List<ResultDefinition> results,
+      Set<TestId> reads,
+      Labels labels,
+      Optional<String> restAs) {
+    this(
+        id,
+        version,
+        order,
+        groups,
+        cautions,
+        testCautions,
+        results,
+        reads,
+        labels,
+        restAs,
+        List.of(),
+        List.of());
+  }
 
   /** A test without an answer for the rest. */
   public TestDefinition(
@@ -72,10 +106,53 @@ public record TestDefinition(
     reads = Set.copyOf(reads);
     Objects.requireNonNull(labels, "labels");
     Objects.requireNonNull(restAs, "restAs");
+    timers = List.copyOf(timers);
+    settings = List.copyOf(settings);
     if (version == null || !version.matches("[0-9]+(\\.[0-9]+){0,2}")) {
       throw new IllegalArgumentException(id + ": not a version: " + version);
     }
     checkIds(id, groups, cautions, testCautions, results);
+    checkTimers(id, groups, timers);
+    checkSettings(id, settings);
+  }
+
+  private static void checkTimers(TestId id, List<Group> groups, List<Timer> timers) {
+    HashMap<ItemId, ItemKind> kinds = new HashMap<>();
+    groups.forEach(group -> group.items().forEach(item -> kinds.put(item.id(), item.kind())));
+    HashSet<Object> timed = new HashSet<>();
+    for (Timer timer : timers) {
+      for (ItemId item : timer.items()) {
+        once(timed.add(List.of(timer.kind(), item)), id, timer.kind().code() + " of " + item);
+        boolean fits =
+            kinds.containsKey(item)
+                && timer.letGo().map(l -> answers(kinds.get(item), l)).orElse(true);
+        if (!fits) {
+          throw new IllegalArgumentException(id + ": the timer does not fit item " + item);
+        }
+      }
+      timer.letGo().flatMap(Timer.LetGo::time).ifPresent(t -> seconds(id, t, kinds.get(t)));
+    }
+  }
+
+  private static boolean answers(ItemKind kind, Timer.LetGo letGo) {
+    return kind instanceof ItemKind.Choices choices
+        && choices.codes().containsAll(List.of(letGo.atOnce(), letGo.during()));
+  }
+
+  private static void seconds(TestId id, ItemId item, ItemKind kind) {
+    if (!(kind instanceof ItemKind.Number number) || !number.units().contains(Unit.SECOND)) {
+      throw new IllegalArgumentException(id + ": " + item + " takes no seconds");
+    }
+  }
+
+  private static void checkSettings(TestId id, List<Setting> settings) {
+    HashSet<String> keys = new HashSet<>();
+    for (Setting setting : settings) {
+      once(keys.add(setting.key()), id, "setting " + setting.key());
+      if (!setting.key().startsWith(id + ".")) {
+        throw new IllegalArgumentException(id + ": a setting of another test " + setting.key());
+      }
+    }
   }
 
   private static void checkIds(
@@ -122,6 +199,44 @@ public record TestDefinition(
         throw new IllegalArgumentException(id + ": nothing is called " + one);
       }
     }
+  }
+
+  /** The same test with these timers. */
+  public TestDefinition withTimers(List<Timer> other) {
+    return with(other, settings);
+  }
+
+  /** The same test with these settings. */
+  public TestDefinition withSettings(List<Setting> other) {
+    return with(timers, other);
+  }
+
+  private TestDefinition with(List<Timer> newTimers, List<Setting> newSettings) {
+    return new TestDefinition(
+        id,
+        version,
+        order,
+        groups,
+        cautions,
+        testCautions,
+        results,
+        reads,
+        labels,
+        restAs,
+        newTimers,
+        newSettings);
+  }
+
+  /** The timer of a kind that belongs to an item. */
+  public Optional<Timer> timer(Timer.Kind kind, ItemId which) {
+    return timers.stream()
+        .filter(timer -> timer.kind() == kind && timer.items().contains(which))
+        .findFirst();
+  }
+
+  /** The setting of that key. */
+  public Optional<Setting> setting(String key) {
+    return settings.stream().filter(setting -> setting.key().equals(key)).findFirst();
   }
 
   public List<Item> items() {

@@ -11,6 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Demand;
@@ -81,6 +84,74 @@ class TestDefinitionTest {
 
   private static void assertRefused(String version, Group... groups) {
     assertThrows(IllegalArgumentException.class, () -> definition(version, groups));
+  }
+
+  @Test
+  void aTimerIsFoundByKindAndItem() {
+    Item held = Item.bothSides("held", ItemKind.Choices.of("gave-way", "yielded"), Demand.NONE);
+    Timer.LetGo letGo = new Timer.LetGo("gave-way", "yielded", Optional.empty());
+    Timer hold = Timer.hold(3, held.id(), letGo, Source.commonPractice());
+    Timer rest = Timer.rest(60, Set.of(ANGLE.id()), Source.commonPractice());
+    TestDefinition timed =
+        definition("1.0", group("g", List.of(), held, ANGLE)).withTimers(List.of(hold, rest));
+    assertEquals(Optional.of(hold), timed.timer(Timer.Kind.HOLD, held.id()));
+    assertEquals(Optional.empty(), timed.timer(Timer.Kind.REST, held.id()));
+    assertEquals(Optional.of(rest), timed.timer(Timer.Kind.REST, ANGLE.id()));
+  }
+
+  @Test
+  void aTimerThatDoesNotFitItsItemIsRefused() {
+    Item held = Item.bothSides("held", ItemKind.Choices.of("gave-way", "strong"), Demand.NONE);
+    TestDefinition plain = definition("1.0", group("g", List.of(), held, ANGLE));
+    Timer.LetGo letGo = new Timer.LetGo("gave-way", "yielded", Optional.empty());
+    Timer.LetGo angle = new Timer.LetGo("gave-way", "strong", Optional.of(ANGLE.id()));
+    for (Timer timer :
+        List.of(
+            Timer.hold(3, held.id(), letGo, Source.commonPractice()),
+            Timer.hold(3, held.id(), angle, Source.commonPractice()),
+            Timer.hold(3, ANGLE.id(), letGo, Source.commonPractice()),
+            Timer.rest(60, Set.of(new ItemId("gone")), Source.commonPractice()))) {
+      assertThrows(
+          IllegalArgumentException.class, () -> plain.withTimers(List.of(timer)), timer::toString);
+    }
+    Timer rest = Timer.rest(60, Set.of(ANGLE.id()), Source.commonPractice());
+    assertThrows(IllegalArgumentException.class, () -> plain.withTimers(List.of(rest, rest)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 601})
+  void aTimerOutOfRangeIsRefused(int seconds) {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Timer.rest(seconds, Set.of(ANGLE.id()), Source.commonPractice()));
+  }
+
+  @Test
+  void aSettingHoldsAsPresetUntilOneOfItsCodesIsChosen() {
+    Setting norm = new Setting("t.norm", List.of("a-1985", "b-2011"), "a-1985");
+    assertEquals(Optional.of("a-1985"), norm.in(Map.of()));
+    assertEquals(Optional.of("b-2011"), norm.in(Map.of("t.norm", "b-2011")));
+    assertEquals(Optional.empty(), norm.in(Map.of("t.norm", "c-1999")));
+    TestDefinition plain = definition("1.0", group("g", List.of(), ANGLE));
+    assertEquals(Optional.of(norm), plain.withSettings(List.of(norm)).setting("t.norm"));
+    Setting foreign = new Setting("other.norm", List.of("a", "b"), "a");
+    assertThrows(IllegalArgumentException.class, () -> plain.withSettings(List.of(foreign)));
+    assertThrows(IllegalArgumentException.class, () -> plain.withSettings(List.of(norm, norm)));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          t,      a b, a
+          t.norm, a,   a
+          t.norm, a a, a
+          t.norm, a b, c
+          T.norm, a b, a
+          """)
+  void aSettingThatContradictsItselfIsRefused(String key, String codes, String preset) {
+    List<String> list = List.of(codes.split(" "));
+    assertThrows(IllegalArgumentException.class, () -> new Setting(key, list, preset));
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -119,6 +120,27 @@ public final class EmbeddedStore implements PatientStore {
           require(sql, id);
           new Evaluations(sql).add(id, definition);
         });
+  }
+
+  @Override
+  public void choose(EvaluationId id, String key, String value) throws StoreException {
+    change(
+        sql -> {
+          require(sql, id);
+          Evaluations evaluations = new Evaluations(sql);
+          if (evaluations.find(id).orElseThrow().state() == Evaluation.State.SIGNED) {
+            throw new StoreException(
+                StoreException.Cause.CONFLICT,
+                "Evaluation " + id + " is signed: what it was made under stays as it is.",
+                null);
+          }
+          evaluations.choose(id, key, value);
+        });
+  }
+
+  @Override
+  public Map<String, String> lastChoices() throws StoreException {
+    return database.read(sql -> new Evaluations(sql).lastChoices());
   }
 
   @Override

@@ -104,9 +104,9 @@ final class Entries {
     sql.update(
         """
         INSERT INTO entry (id, evaluation, seq, test, item, side, digit, trial, kind, value,
-          detail, entered_at, entered_by, confirmed)
+          detail, entered_at, entered_by, confirmed, override_reason)
         VALUES (?, ?, (SELECT coalesce(max(seq), 0) + 1 FROM entry WHERE evaluation = ?),
-          ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+          ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         """,
         entry.id(),
         id,
@@ -121,7 +121,8 @@ final class Entries {
         columns.detail(),
         entry.at(),
         entry.by(),
-        entry.confirmed());
+        entry.confirmed(),
+        entry.override());
   }
 
   void draft(EvaluationId id, ItemKey key, String text) throws SQLException {
@@ -178,7 +179,8 @@ final class Entries {
         new Columns(row.text("kind"), row.text("value"), row.text("detail")).read(),
         row.instant("entered_at"),
         new TherapistId(row.text("entered_by")),
-        row.truth("confirmed"));
+        row.truth("confirmed"),
+        Optional.ofNullable(row.text("override_reason")));
   }
 
   private static ItemKey key(Row row) throws SQLException {

@@ -52,15 +52,43 @@ final class Evaluations {
       version(evaluation.id(), version.getKey(), version.getValue());
     }
     for (Map.Entry<String, String> choice : evaluation.choices().entrySet()) {
-      sql.update(
-          "INSERT INTO evaluation_choice (evaluation, key, value) VALUES (?, ?, ?)",
-          evaluation.id(),
-          choice.getKey(),
-          choice.getValue());
+      keep(evaluation.id(), choice.getKey(), choice.getValue());
     }
     for (DefinitionText definition : definitions) {
       attach(evaluation.id(), definition);
     }
+  }
+
+  private void keep(EvaluationId id, String key, String value) throws SQLException {
+    sql.update(
+        """
+        INSERT INTO evaluation_choice (evaluation, key, value) VALUES (?, ?, ?)
+        ON CONFLICT (evaluation, key) DO UPDATE SET value = excluded.value
+        """,
+        id,
+        key,
+        value);
+  }
+
+  /** Keeps a choice with the evaluation and as the one made last. */
+  void choose(EvaluationId id, String key, String value) throws SQLException {
+    keep(id, key, value);
+    sql.update(
+        """
+        INSERT INTO last_choice (key, value) VALUES (?, ?)
+        ON CONFLICT (key) DO UPDATE SET value = excluded.value
+        """,
+        key,
+        value);
+  }
+
+  Map<String, String> lastChoices() throws SQLException {
+    return choices("SELECT key, value FROM last_choice");
+  }
+
+  private Map<String, String> choices(String query, Object... args) throws SQLException {
+    return sql.list(row -> Map.entry(row.text("key"), row.text("value")), query, args).stream()
+        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
   private void version(EvaluationId id, TestId test, String version) throws SQLException {
@@ -126,15 +154,9 @@ final class Evaluations {
                 head.id())
             .stream()
             .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-    Map<String, String> choices =
-        sql
-            .list(
-                row -> Map.entry(row.text("key"), row.text("value")),
-                "SELECT key, value FROM evaluation_choice WHERE evaluation = ?",
-                head.id())
-            .stream()
-            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-    return head.with(versions, choices);
+    return head.with(
+        versions,
+        choices("SELECT key, value FROM evaluation_choice WHERE evaluation = ?", head.id()));
   }
 
   /** Of test, version and text, each with its length before it. */

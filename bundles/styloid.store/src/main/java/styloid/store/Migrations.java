@@ -15,7 +15,8 @@ import java.util.List;
  * taken, kept in the database itself; each step and its number are one transaction.
  */
 final class Migrations {
-  private static final List<String> FILES = List.of("001-records.sql");
+  private static final List<String> FILES =
+      List.of("001-records.sql", "002-choices-and-overrides.sql");
 
   private final List<String> scripts;
 

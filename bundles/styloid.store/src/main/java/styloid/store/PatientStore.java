@@ -1,6 +1,7 @@
 package styloid.store;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
 import styloid.model.DefinitionText;
@@ -63,6 +64,16 @@ public interface PatientStore extends AutoCloseable {
    * is there.
    */
   void addDefinition(EvaluationId id, DefinitionText definition) throws StoreException;
+
+  /**
+   * Keeps what was chosen for a setting with the evaluation, and as the choice made last.
+   *
+   * @throws StoreException also when there is no such evaluation or it is signed
+   */
+  void choose(EvaluationId id, String key, String value) throws StoreException;
+
+  /** What was chosen last by {@link #choose} for each setting, by its key. */
+  Map<String, String> lastChoices() throws StoreException;
 
   /**
    * Appends to an evaluation's ledger, after all that is there. An entry whose id is there already

@@ -3,6 +3,9 @@ package styloid.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -10,8 +13,14 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import styloid.model.Entry;
+import styloid.model.EvaluationId;
+import styloid.model.Quantity;
+import styloid.model.Unit;
 
 class MigrationsTest {
   private static final String FIRST =
@@ -83,7 +92,39 @@ class MigrationsTest {
   }
 
   @Test
+  void entriesOfTheFirstLayoutAreTakenOverAsOverridingNothing() throws Exception {
+    Database old = opened(shippedFirst());
+    EvaluationId id = EvaluationId.of("00000000-0000-0000-0000-000000000002");
+    try (Statement statement = old.connection().createStatement()) {
+      statement.executeUpdate(
+          """
+          INSERT INTO patient (id, record_number, name, involved, diagnosis, search)
+          VALUES ('00000000-0000-0000-0000-000000000001', '1', 'Invented Person', '', '', '');
+          INSERT INTO evaluation VALUES ('00000000-0000-0000-0000-000000000002',
+            '00000000-0000-0000-0000-000000000001', '2026-03-02', 'A. Example', 'draft');
+          INSERT INTO entry VALUES ('00000000-0000-0000-0000-000000000003',
+            '00000000-0000-0000-0000-000000000002', 1, 'grip', 'power', 'right', 'none', 1,
+            'quantity', '38.5', 'kgf', '2026-03-02T09:00:00Z', 'A. Example', 0);
+          """);
+    }
+    old.close();
+    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+      store.open();
+      Entry kept = store.evaluation(id).orElseThrow().ledger().entries().get(0);
+      assertEquals(Optional.of(Quantity.of("38.5", Unit.KILOGRAM_FORCE)), kept.value());
+      assertEquals(Optional.empty(), kept.override());
+      assertEquals(Map.of(), store.lastChoices());
+    }
+  }
+
+  private static String shippedFirst() throws IOException {
+    try (InputStream in = Migrations.class.getResourceAsStream("001-records.sql")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
   void theShippedStepsAreNumberedWithoutGap() {
-    assertEquals(1, Migrations.shipped().latest());
+    assertEquals(2, Migrations.shipped().latest());
   }
 }

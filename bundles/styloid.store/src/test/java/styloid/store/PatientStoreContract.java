@@ -162,6 +162,7 @@ abstract class PatientStoreContract {
     refused(StoreException.Cause.NOT_FOUND, () -> store.draft(unknown, entry.key(), "1"));
     DefinitionText text = new DefinitionText(new TestId("grip"), "1", "{}");
     refused(StoreException.Cause.NOT_FOUND, () -> store.addDefinition(unknown, text));
+    refused(StoreException.Cause.NOT_FOUND, () -> store.choose(unknown, "grip.norm", "a"));
   }
 
   @Test
@@ -248,6 +249,49 @@ abstract class PatientStoreContract {
     EvaluationRecord record = store.evaluation(evaluation.id()).orElseThrow();
     assertEquals(List.of(first), record.definitions());
     assertEquals(Map.of(new TestId("grip"), "1"), record.evaluation().versions());
+  }
+
+  @Test
+  void aChoiceIsKeptWithItsEvaluationAndAsTheLastOne() throws StoreException {
+    Evaluation one = begun();
+    Evaluation other = begun();
+    store.choose(one.id(), "grip.norm", "a");
+    store.choose(one.id(), "grip.norm", "b");
+    store.choose(other.id(), "grading.scheme", "whole");
+    reopen();
+    assertEquals(
+        Map.of("grip.norm", "b"), store.evaluation(one.id()).orElseThrow().evaluation().choices());
+    assertEquals(
+        Map.of("grading.scheme", "whole"),
+        store.evaluation(other.id()).orElseThrow().evaluation().choices());
+    assertEquals(Map.of("grip.norm", "b", "grading.scheme", "whole"), store.lastChoices());
+  }
+
+  @Test
+  void whatIsImportedIsNoChoiceMadeHere() throws StoreException {
+    store.importRecords(List.of(recordWithEvaluation()));
+    assertEquals(Map.of(), store.lastChoices());
+  }
+
+  @Test
+  void aSignedEvaluationKeepsWhatItWasMadeUnder() throws StoreException {
+    Evaluation draft = samples.evaluation(samples.patient().id(), "2026-01-01");
+    Patient patient = samples.patient();
+    store.savePatient(patient, List.of());
+    Evaluation signed =
+        new Evaluation(
+            draft.id(),
+            patient.id(),
+            draft.date(),
+            draft.therapist(),
+            Evaluation.State.SIGNED,
+            Map.of(),
+            Map.of("grip.norm", "a"));
+    store.begin(signed, List.of());
+    refused(StoreException.Cause.CONFLICT, () -> store.choose(signed.id(), "grip.norm", "b"));
+    assertEquals(
+        signed.choices(), store.evaluation(signed.id()).orElseThrow().evaluation().choices());
+    assertEquals(Map.of(), store.lastChoices());
   }
 
   @Test

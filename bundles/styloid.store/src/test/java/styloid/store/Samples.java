@@ -194,7 +194,8 @@ final class Samples {
         random.nextInt(6) == 0 ? Optional.empty() : Optional.of(value),
         Instant.ofEpochSecond(random.nextInt(), random.nextInt(1_000_000_000)),
         new TherapistId("x" + odd()),
-        random.nextBoolean());
+        random.nextBoolean(),
+        random.nextInt(4) == 0 ? Optional.of("x" + odd()) : Optional.empty());
   }
 
   private String odd() {

@@ -32,6 +32,7 @@ import styloid.model.Snapshot;
 import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.Sheet;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
@@ -110,6 +111,10 @@ public abstract class TestModuleContract {
     }
     definition.cautions().stream().map(Caution::id).forEach(id -> keys.add("caution." + id));
     definition.results().forEach(result -> keys.add("result." + result.id()));
+    for (Setting setting : definition.settings()) {
+      keys.add(setting.labelKey());
+      setting.codes().forEach(code -> keys.add(setting.labelKey(code)));
+    }
     return keys;
   }
 
@@ -194,6 +199,18 @@ public abstract class TestModuleContract {
     while (names.find()) {
       boolean isResult = names.group().startsWith(definition.id().value() + "__r_");
       assertTrue(isResult || known.contains(names.group()), "unknown name in " + formula);
+    }
+  }
+
+  @Test
+  void noChoiceOfASettingMakesResultsFail() {
+    TestDefinition definition = module().definition();
+    SampleEvaluations samples = new SampleEvaluations(29);
+    PatientContext context = samples.context(samples.patient(), samples.full(definition));
+    for (Setting setting : definition.settings()) {
+      for (String code : setting.codes()) {
+        check(module().results(limited(context.withChoice(setting.key(), code))));
+      }
     }
   }
 

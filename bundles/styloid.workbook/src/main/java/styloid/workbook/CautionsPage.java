@@ -27,6 +27,7 @@ final class CautionsPage {
     }
     precautions(page, report, say);
     withheld(page, report, say);
+    overridden(page, report, say);
     cautions(page, report, say);
     return page.build();
   }
@@ -88,6 +89,38 @@ final class CautionsPage {
             say.own("head.item"),
             say.own("head.trial"),
             say.own("head.note"));
+    page.table(heads, List.of(), rows);
+  }
+
+  /** Only where there is any; the ledger holds those superseded since. */
+  private static void overridden(PageBuilder page, Report report, Say say) {
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (Entry entry : report.context().snapshot().entries()) {
+      ItemKey key = entry.key();
+      if (entry.override().isPresent() && entry.value().isPresent()) {
+        rows.add(
+            List.of(
+                Box.words(say.test(key.test()), Look.ROW_HEAD),
+                Box.words(say.texts().place(key.side(), key.digit()), Look.ROW_HEAD),
+                Box.words(
+                    say.item(key) + ": " + say.texts().value(key, entry.value().get()), Look.TEXT),
+                new Box.Figure(key.trial(), "0", Look.VALUE, Optional.empty()),
+                Box.words(entry.by().value(), Look.TEXT),
+                Box.words(entry.override().get(), Look.TEXT)));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    page.heading(say.own("overridden.heading"));
+    List<String> heads =
+        List.of(
+            say.own("head.test"),
+            say.own("head.place"),
+            say.own("head.value"),
+            say.own("head.trial"),
+            say.own("head.who"),
+            say.own("head.override"));
     page.table(heads, List.of(), rows);
   }
 

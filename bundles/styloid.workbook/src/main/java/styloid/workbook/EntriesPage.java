@@ -16,7 +16,7 @@ import styloid.spi.Report;
 
 /** The ledger: every entry in its order, superseded ones too, with who and when. */
 final class EntriesPage {
-  private static final List<Integer> WIDTHS = List.of(7, 16, 30, 9, 12, 7, 16, 14, 12, 19, 18);
+  private static final List<Integer> WIDTHS = List.of(7, 16, 30, 9, 12, 7, 16, 14, 12, 19, 18, 30);
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -43,7 +43,8 @@ final class EntriesPage {
             say.own("head.state"),
             say.own("head.confirmed"),
             say.own("head.when"),
-            say.own("head.who"));
+            say.own("head.who"),
+            say.own("head.override"));
     page.table(heads, WIDTHS, rows);
     return page.build();
   }
@@ -65,7 +66,8 @@ final class EntriesPage {
         Box.words(say.own(state), Look.TEXT),
         Box.words(say.own(entry.confirmed() ? "yes" : "nothing"), Look.TEXT),
         Box.words(WHEN.format(entry.at()), Look.TEXT),
-        Box.words(entry.by().value(), Look.TEXT));
+        Box.words(entry.by().value(), Look.TEXT),
+        Box.words(entry.override().orElseGet(() -> say.own("nothing")), Look.TEXT));
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import styloid.model.Result;
 import styloid.model.Source;
 import styloid.spi.Report;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
 
 /**
@@ -34,6 +35,7 @@ final class MethodPage {
     page.across(say.own("method.lead"), Look.LEGEND);
     sources(page, report, say);
     tests(page, report, say);
+    settings(page, report, say);
     return page.build();
   }
 
@@ -79,6 +81,31 @@ final class MethodPage {
     String named = what.stream().limit(MOST_USES).collect(Collectors.joining("; "));
     int more = what.size() - MOST_USES;
     return more <= 0 ? named : say.own("method.more-uses", named, more);
+  }
+
+  private static void settings(PageBuilder page, Report report, Say say) {
+    Map<String, String> choices = report.context().evaluation().choices();
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (TestDefinition test : report.definitions()) {
+      String scope = test.id().value();
+      for (Setting setting : test.settings()) {
+        String code = choices.getOrDefault(setting.key(), setting.preset());
+        String words = say.texts().find(scope, setting.labelKey(code)).orElse(code);
+        boolean chosen = choices.containsKey(setting.key());
+        rows.add(
+            List.of(
+                Box.words(say.test(test.id()), Look.ROW_HEAD),
+                Box.words(say.texts().label(scope, setting.labelKey()), Look.TEXT),
+                Box.words(chosen ? words : say.own("method.setting-preset", words), Look.TEXT)));
+      }
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    page.heading(say.own("method.settings"));
+    List<String> heads =
+        List.of(say.own("head.test"), say.own("head.setting"), say.own("head.chosen"));
+    page.table(heads, List.of(), rows);
   }
 
   private static void tests(PageBuilder page, Report report, Say say) {

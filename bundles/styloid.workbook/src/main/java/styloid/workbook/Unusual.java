@@ -26,8 +26,8 @@ import styloid.spi.TestDefinition;
 /**
  * What stands out among the entries in force, judged from the definitions alone: an answer is not
  * the one its test takes for the rest, the answers of the two sides differ, a value is absent for a
- * reason, or an unlikely value was confirmed. Whether numbers differ enough to matter is for the
- * tests' results and findings to say.
+ * reason, an unlikely value was confirmed, or a precaution was overridden. Whether numbers differ
+ * enough to matter is for the tests' results and findings to say.
  */
 final class Unusual {
   /** Why an entry stands out; the words are {@code why.<code>}. */
@@ -35,7 +35,8 @@ final class Unusual {
     NOT_USUAL,
     SIDES_DIFFER,
     ABSENT,
-    CONFIRMED
+    CONFIRMED,
+    OVERRIDDEN
   }
 
   /** One item of one digit and trial, with the entries of its sides. */
@@ -89,6 +90,9 @@ final class Unusual {
       }
       if (entry.confirmed()) {
         why.add(Why.CONFIRMED);
+      }
+      if (entry.override().isPresent()) {
+        why.add(Why.OVERRIDDEN);
       }
     }
     return why;

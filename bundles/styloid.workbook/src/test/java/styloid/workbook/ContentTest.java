@@ -23,7 +23,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import styloid.model.Choice;
 import styloid.model.Evaluation;
+import styloid.model.Side;
 
 /** What a reader finds in the workbook of the sample, read by the spreadsheet library. */
 class ContentTest {
@@ -59,6 +61,30 @@ class ContentTest {
 
   private static String all(String sheet) {
     return String.join("\n", texts(workbook.getSheet(sheet)));
+  }
+
+  @Test
+  void whatWasRecordedInSpiteOfAPrecautionStandsWithItsReason() throws IOException {
+    Sample sample = Sample.full();
+    String reason = "surgeon released light resistance today";
+    sample.recordInSpite("push", Side.LEFT, new Choice("full"), reason);
+    try (XSSFWorkbook book = open(sample)) {
+      for (String sheet : List.of("Cautions and scope", "Entries")) {
+        List<String> texts = texts(book.getSheet(sheet));
+        assertTrue(texts.contains(reason), sheet);
+        assertTrue(texts.contains("Why in spite of a precaution"), sheet);
+      }
+      assertTrue(
+          texts(book.getSheet("Cautions and scope")).contains("Recorded in spite of a precaution"));
+      String summary = String.join("\n", texts(book.getSheet("Summary")));
+      assertTrue(summary.contains("recorded in spite of a precaution"));
+    }
+    assertFalse(all("Cautions and scope").contains("in spite of a precaution"));
+  }
+
+  @Test
+  void theSettingsAnEvaluationWasMadeUnderAreNamed() throws IOException {
+    assertTrue(all("Method and sources").contains("table of 1999 (preset)"));
   }
 
   @Test

@@ -122,6 +122,22 @@ final class Sample {
     return this;
   }
 
+  /** Records what a precaution withholds, with the reason. */
+  Sample recordInSpite(String item, Side side, Value value, String reason) {
+    record(item, side, Digit.NONE, 1, value);
+    Entry plain = entries.remove(entries.size() - 1);
+    entries.add(
+        new Entry(
+            plain.id(),
+            plain.key(),
+            plain.value(),
+            plain.at(),
+            plain.by(),
+            plain.confirmed(),
+            Optional.of(reason)));
+    return this;
+  }
+
   void takeBack(String item, Side side, Digit digit) {
     add(key(item, side, digit, 1), Optional.empty(), false);
   }

@@ -29,6 +29,7 @@ import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
 
 /** A test of our own for these tests: a few items of each kind and results with formulas. */
@@ -43,23 +44,25 @@ final class SampleModule {
 
   static TestDefinition definition() {
     return new TestDefinition(
-        ID,
-        "1.2",
-        10,
-        List.of(
-            group("motion", Region.WRIST, look(), push()),
-            group("digits", Region.FINGERS, bend()),
-            group("power", Region.HAND, squeeze()),
-            group("notes", Region.LIMB, remark())),
-        List.of(),
-        List.of(),
-        List.of(
-            result("mean", Optional.of(Unit.KILOGRAM_FORCE), 1),
-            result("sd", Optional.of(Unit.KILOGRAM_FORCE), 2),
-            result("z", Optional.of(Unit.NUMBER), 2),
-            result("percentile", Optional.of(Unit.PERCENT), 1)),
-        Set.of(),
-        labels());
+            ID,
+            "1.2",
+            10,
+            List.of(
+                group("motion", Region.WRIST, look(), push()),
+                group("digits", Region.FINGERS, bend()),
+                group("power", Region.HAND, squeeze()),
+                group("notes", Region.LIMB, remark())),
+            List.of(),
+            List.of(),
+            List.of(
+                result("mean", Optional.of(Unit.KILOGRAM_FORCE), 1),
+                result("sd", Optional.of(Unit.KILOGRAM_FORCE), 2),
+                result("z", Optional.of(Unit.NUMBER), 2),
+                result("percentile", Optional.of(Unit.PERCENT), 1)),
+            Set.of(),
+            labels())
+        .withSettings(
+            List.of(new Setting(ID + ".norm", List.of("one-1999", "two-2001"), "one-1999")));
   }
 
   private static Group group(String id, Region region, Item... items) {
@@ -197,6 +200,9 @@ final class SampleModule {
                 Map.entry("result.sd", "Standard deviation"),
                 Map.entry("result.z", "z score"),
                 Map.entry("result.percentile", "Percentile"),
+                Map.entry("setting.sample.norm", "Norm"),
+                Map.entry("setting.sample.norm.one-1999", "table of 1999"),
+                Map.entry("setting.sample.norm.two-2001", "table of 2001"),
                 Map.entry("step.mean", "The three trials are added and divided by 3."),
                 Map.entry("step.sd", "Deviations from the mean, squared, summed, over 2, rooted."),
                 Map.entry("step.z", "Mean minus 28.3 kg, divided by 5.9 kg."),

@@ -15,7 +15,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import styloid.form.FormPort;
 import styloid.form.FormView;
-import styloid.form.KeysCard;
 import styloid.model.ItemKey;
 import styloid.model.Value;
 import styloid.session.OpenEvaluation;
@@ -26,6 +25,7 @@ import styloid.shell.frame.Shell;
 import styloid.shell.order.OrderGuide;
 import styloid.spi.Group;
 import styloid.spi.Texts;
+import styloid.spi.Timer;
 
 /** The open evaluation on the screen. */
 public final class EvaluationView extends BorderPane {
@@ -45,6 +45,7 @@ public final class EvaluationView extends BorderPane {
   private final Label title = Make.text("", "page-title");
   private final Label missing = Make.text("", "fault-card");
   private final Button rest = Make.button("", this::offerRest);
+  private final Button settings;
   private final Button undo;
   private final Button redo;
   private final AtomicBoolean told = new AtomicBoolean();
@@ -63,6 +64,7 @@ public final class EvaluationView extends BorderPane {
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving);
     this.faults = new FaultStrip(texts, session::tryAgain);
+    this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
     getStyleClass().add("evaluation");
@@ -93,7 +95,7 @@ public final class EvaluationView extends BorderPane {
   }
 
   private VBox middle() {
-    HBox head = new HBox(12, title, Make.gap(), rest, order.button());
+    HBox head = new HBox(12, title, Make.gap(), rest, order.button(), settings);
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
@@ -184,7 +186,12 @@ public final class EvaluationView extends BorderPane {
     form.show(stand.form(page.test()), page.groups());
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
+    Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
     drawRest();
+  }
+
+  private void showSettings() {
+    shell.screens().cover(new SettingsCard(shell, texts, stand, page.test()));
   }
 
   private Optional<RestAs> restAs() {
@@ -289,19 +296,6 @@ public final class EvaluationView extends BorderPane {
     }
   }
 
-  private void showKeys() {
-    Button close = Make.button(say("keys.close"), shell.screens()::uncover, "primary");
-    VBox card =
-        Make.card(
-            660,
-            Make.text(say("keys.title"), "title"),
-            new KeysCard(texts),
-            Make.text(say("keys.screen"), "quiet"),
-            close);
-    shell.screens().cover(card);
-    Platform.runLater(close::requestFocus);
-  }
-
   private void pressed(KeyEvent event) {
     Optional<Runnable> action = Optional.empty();
     if (event.getCode() == KeyCode.F6) {
@@ -349,6 +343,16 @@ public final class EvaluationView extends BorderPane {
     }
 
     @Override
+    public void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+      refresh(session.recordInSpite(key, value, confirmed, reason));
+    }
+
+    @Override
+    public int seconds(Timer timer) {
+      return shell.lengths().seconds(timer);
+    }
+
+    @Override
     public void draft(ItemKey key, String text) {
       session.draft(key, text);
       if (text.isBlank()) {
@@ -384,7 +388,7 @@ public final class EvaluationView extends BorderPane {
 
     @Override
     public void showKeys() {
-      EvaluationView.this.showKeys();
+      shell.screens().cover(new KeysHelp(shell, texts));
     }
   }
 }

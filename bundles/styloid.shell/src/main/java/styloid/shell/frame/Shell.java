@@ -23,6 +23,7 @@ public record Shell(
     Clock clock,
     Locale locale,
     Therapists therapists,
+    TimerLengths lengths,
     Optional<String> note,
     Screens screens) {
   public static final String SCOPE = "shell";

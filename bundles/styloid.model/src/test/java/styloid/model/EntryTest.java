@@ -1,0 +1,34 @@
+package styloid.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+class EntryTest {
+  private static Entry overriding(String reason) {
+    return new Entry(
+        new EntryId(new UUID(1, 2)),
+        new ItemKey(new TestId("t"), new ItemId("i"), Side.LEFT, Digit.NONE, 1),
+        Optional.of(new Choice("strong")),
+        Instant.EPOCH,
+        new TherapistId("A. Example"),
+        false,
+        Optional.of(reason));
+  }
+
+  @Test
+  void aReasonToOverrideIsKeptAsWritten() {
+    assertEquals(Optional.of(" released "), overriding(" released ").override());
+    assertEquals(500, overriding("x".repeat(500)).override().orElseThrow().length());
+  }
+
+  @Test
+  void aReasonToOverrideSaysSomethingAndNotTooMuch() {
+    assertThrows(IllegalArgumentException.class, () -> overriding(" "));
+    assertThrows(IllegalArgumentException.class, () -> overriding("x".repeat(501)));
+  }
+}
