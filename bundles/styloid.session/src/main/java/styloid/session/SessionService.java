@@ -262,11 +262,8 @@ public final class SessionService implements Session {
   }
 
   private Sitting seated() {
-    Sitting open = sitting;
-    if (open == null) {
-      throw new IllegalStateException("no evaluation is open");
-    }
-    return open;
+    return Optional.ofNullable(sitting)
+        .orElseThrow(() -> new IllegalStateException("no evaluation is open"));
   }
 
   private void keep(Sitting open, Entry entry) {

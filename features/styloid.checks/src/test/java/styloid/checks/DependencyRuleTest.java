@@ -45,8 +45,7 @@ class DependencyRuleTest {
         "styloid.model styloid.spi module:java.xml org.apache.poi org.apache.xmlbeans"
             + " org.apache.commons org.openxmlformats");
     table.put(
-        "styloid.session",
-        "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
+        "styloid.session", "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
     // java.desktop for javax.sound.sampled alone: the tone at the end of a hold.
     table.put("styloid.form", "styloid.model styloid.spi javafx module:java.desktop");
     table.put(
