@@ -68,7 +68,8 @@ final class Records {
   }
 
   /** All evaluations of the same patient before this one. */
-  private static List<EvaluationRecord> earlier(PatientStore from, Evaluation than) throws StoreException {
+  private static List<EvaluationRecord> earlier(PatientStore from, Evaluation than)
+      throws StoreException {
     ArrayList<EvaluationRecord> earlier = new ArrayList<>();
     for (Evaluation other : from.evaluations(than.patient())) {
       if (isBefore(other, than)) {

@@ -93,19 +93,16 @@ public final class SessionService implements Session {
 
   @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
   void addModule(TestModule module) {
-    workers.calculate(
-        () -> {
-          book.add(module);
-          modulesChanged();
-        });
+    change(() -> book.add(module));
   }
 
   void removeModule(TestModule module) {
-    workers.calculate(
-        () -> {
-          book.remove(module);
-          modulesChanged();
-        });
+    change(() -> book.remove(module));
+  }
+
+  private void change(Runnable modules) {
+    workers.calculate(modules);
+    workers.calculate(this::modulesChanged);
   }
 
   @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
@@ -262,11 +259,8 @@ public final class SessionService implements Session {
   }
 
   private Sitting seated() {
-    Sitting open = sitting;
-    if (open == null) {
-      throw new IllegalStateException("no evaluation is open");
-    }
-    return open;
+    return Optional.ofNullable(sitting)
+        .orElseThrow(() -> new IllegalStateException("no evaluation is open"));
   }
 
   private void keep(Sitting open, Entry entry) {

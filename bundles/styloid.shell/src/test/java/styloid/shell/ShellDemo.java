@@ -93,6 +93,10 @@ final class ShellDemo {
       pause();
       picture(String.format("page-%02d", page));
     }
+    press("Settings");
+    picture("e-settings");
+    press("Close");
+    timers();
     key(KeyCode.F2);
     picture("a-why");
     press("Export");
@@ -111,6 +115,31 @@ final class ShellDemo {
     pause();
     picture("d-report");
     System.exit(0);
+  }
+
+  /** A hold half way and at its end, and a withheld place that asks why. */
+  private void timers() throws InterruptedException {
+    for (int page = 0; page < 24; page++) {
+      Window.run(
+          () ->
+              fire(
+                  new KeyEvent(
+                      KeyEvent.KEY_PRESSED, "", "", KeyCode.PAGE_UP, false, true, false, false)));
+      pause();
+      type("1");
+      pause();
+      type("+");
+      if (Window.on(() -> stage.getScene().lookup(".hold").isVisible())) {
+        Thread.sleep(1000);
+        picture(String.format("f-hold-%02d", page));
+        Thread.sleep(2500);
+        picture(String.format("g-held-%02d", page));
+        return;
+      }
+      type("o");
+      picture(String.format("h-override-%02d", page));
+      key(KeyCode.ESCAPE);
+    }
   }
 
   private static void pause() throws InterruptedException {

@@ -14,8 +14,7 @@ final class KeysHelp extends VBox {
     super(12);
     getStyleClass().add("cover-card");
     setMaxSize(660, USE_PREF_SIZE);
-    Button close =
-        Make.button(Shell.say(texts, "keys.close"), shell.screens()::uncover, "primary");
+    Button close = Make.button(Shell.say(texts, "keys.close"), shell.screens()::uncover, "primary");
     getChildren()
         .addAll(
             Make.text(Shell.say(texts, "keys.title"), "title"),

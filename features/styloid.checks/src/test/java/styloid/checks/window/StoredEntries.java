@@ -31,6 +31,8 @@ final class StoredEntries {
         Files.copy(part, copy.resolve(part.getFileName()), StandardCopyOption.REPLACE_EXISTING);
       }
     }
+    // A suite that ran in this process before has pointed the driver at a folder now gone.
+    System.setProperty("org.sqlite.tmpdir", copy.toString());
     SQLiteDataSource source = new SQLiteDataSource();
     source.setUrl("jdbc:sqlite:" + copy.resolve("styloid.db"));
     Map<String, String> entries = new LinkedHashMap<>();
