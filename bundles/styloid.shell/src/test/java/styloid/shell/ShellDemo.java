@@ -3,6 +3,7 @@ package styloid.shell;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -130,9 +131,9 @@ final class ShellDemo {
       pause();
       type("+");
       if (Window.on(() -> stage.getScene().lookup(".hold").isVisible())) {
-        Thread.sleep(1000);
+        LockSupport.parkNanos(1_000_000_000L);
         picture(String.format("f-hold-%02d", page));
-        Thread.sleep(2500);
+        LockSupport.parkNanos(2_500_000_000L);
         picture(String.format("g-held-%02d", page));
         return;
       }

@@ -306,6 +306,7 @@ public final class EvaluationView extends BorderPane {
             case PAGE_DOWN -> Optional.of(() -> leavePage(true));
             case PAGE_UP -> Optional.of(() -> leavePage(false));
             case E -> Optional.of(this::export);
+            case R -> Optional.of(this::offerRest);
             case T -> Optional.of(order::show);
             case W -> Optional.of(shell.screens()::caseload);
             default -> Optional.empty();

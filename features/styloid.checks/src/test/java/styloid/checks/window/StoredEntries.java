@@ -18,11 +18,11 @@ final class StoredEntries {
   private static final String QUERY =
       "select test, item, side, trial, value from entry"
           + " where evaluation in (select e.id from evaluation e join patient p on p.id = e.patient"
-          + " where p.record_number = ?) order by evaluation, seq";
+          + " where p.record_number = ?) order by entered_at, seq";
 
   private StoredEntries() {}
 
-  /** Every entry of a patient, by cell name, as it stands now. */
+  /** Every entry of a patient by cell name; of one place, the one entered last. */
   static Map<String, String> of(Path data, String recordNumber) throws IOException, SQLException {
     Path store = data.resolve("demo/styloid.db");
     Path copy = Files.createTempDirectory(data, "copy");

@@ -83,6 +83,35 @@ class SuiteWindowTest {
     assertEquals(6, trials);
   }
 
+  /** Product rule: a screen of both arms, all normal, takes at most 25 key presses. */
+  @Test
+  void aNormalScreenOfBothArmsTakesTwoKeyPresses() throws Exception {
+    try (DrivenSuite suite = open()) {
+      suite.type("larch");
+      suite.see("1 found");
+      suite.keys("ENTER", "ENTER", "shift+TAB");
+      assertTrue(suite.ask("focus").contains("New evaluation"), () -> "focus is elsewhere");
+      suite.keys("SPACE");
+      suite.see("New evaluation of");
+      suite.keys("ctrl+A");
+      suite.type("T. Tester");
+      suite.keys("ENTER");
+      suite.see("untouched");
+      suite.see("All entries saved");
+      suite.keys("ctrl+R");
+      suite.see("Record the rest as full?");
+      suite.keys("SPACE");
+      suite.see("Saving: ");
+      suite.see("All entries saved");
+      picture(suite, "screen-done");
+    }
+    long full =
+        StoredEntries.of(data, CHILD).entrySet().stream()
+            .filter(e -> e.getKey().startsWith("screen__") && e.getValue().equals("full"))
+            .count();
+    assertEquals(39 * 2, full, "every motion of both arms");
+  }
+
   @Test
   void everyPlaceThatTakesTheFocusHasAName() throws Exception {
     try (DrivenSuite suite = open()) {
