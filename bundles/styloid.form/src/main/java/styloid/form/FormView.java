@@ -275,13 +275,19 @@ public final class FormView extends BorderPane {
       case OTHER_SIDE -> route.otherSide(field.key()).ifPresent(this::focusOn);
       case UNIT -> field.nextUnit();
       case TIMER -> time(field);
-      case OVERRIDE -> field.askWhy();
+      case OVERRIDE -> askWhy(field);
       case BACK -> back(field);
       case UNDO -> undo(field);
       case REDO -> port.redo();
       case WHY -> port.showWhy();
       case KEYS -> port.showKeys();
     }
+  }
+
+  /** The question unfolds under the place, which may be the last one in sight. */
+  private void askWhy(Field field) {
+    field.askWhy();
+    Platform.runLater(() -> reveal(field.note));
   }
 
   private void time(Field field) {
