@@ -287,7 +287,11 @@ public final class FormView extends BorderPane {
   /** The question unfolds under the place, which may be the last one in sight. */
   private void askWhy(Field field) {
     field.askWhy();
-    Platform.runLater(() -> reveal(field.note));
+    Platform.runLater(
+        () -> {
+          layout();
+          reveal(field.note);
+        });
   }
 
   private void time(Field field) {
