@@ -81,6 +81,22 @@ final class Saver {
     return waiting.isEmpty() && drafts.isEmpty() && definitions.isEmpty() && choices.isEmpty();
   }
 
+  /**
+   * Makes sure that nothing would be lost by closing.
+   *
+   * @throws StoreException when something could not be stored
+   */
+  synchronized void requireStored() throws StoreException {
+    if (!idle() && fault.isPresent()) {
+      throw new StoreException(
+          StoreException.Cause.OTHER,
+          "The last entries are not saved: "
+              + fault.get()
+              + " They are kept while this stays open, and saving is tried again.",
+          null);
+    }
+  }
+
   synchronized boolean failing() {
     return fault.isPresent();
   }

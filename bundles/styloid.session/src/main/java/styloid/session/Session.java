@@ -51,15 +51,20 @@ public interface Session {
   /** Stores a patient's facts; an open evaluation of that patient shows them at once. */
   void savePatient(Patient patient, List<Precaution> precautions) throws StoreException;
 
-  /** Opens an evaluation, closing the one that is open. */
+  /** Opens an evaluation, once the one that is open is stored and closed. */
   OpenEvaluation open(EvaluationId id) throws StoreException;
 
   /** Begins an evaluation and opens it. */
   OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
       throws StoreException;
 
-  /** Waits until all is stored, then closes what is open. */
-  void close();
+  /**
+   * Waits until all is stored, then closes what is open.
+   *
+   * @throws StoreException when entries cannot be stored; the evaluation then stays open, the
+   *     entries are kept and tried again
+   */
+  void close() throws StoreException;
 
   Optional<OpenEvaluation> current();
 

@@ -71,7 +71,8 @@ public final class SessionService implements Session {
 
   @Deactivate
   void deactivate() {
-    close();
+    retrySaving();
+    settle();
     workers.close();
     guard.close();
   }
@@ -198,7 +199,8 @@ public final class SessionService implements Session {
     return open(evaluation.id());
   }
 
-  private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into) {
+  private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into)
+      throws StoreException {
     close();
     Desk desk = Records.desk(context, record);
     Saver.Watcher watcher = desk.watcher(() -> listeners.tell(Change.EVALUATION));
@@ -210,10 +212,12 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public void close() {
+  public void close() throws StoreException {
     Sitting open = sitting;
     if (open != null) {
+      open.saver().retry();
       settle();
+      open.saver().requireStored();
       sitting = null;
       listeners.tell(Change.EVALUATION);
     }

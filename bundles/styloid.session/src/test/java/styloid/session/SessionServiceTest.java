@@ -42,6 +42,7 @@ import styloid.model.Value;
 import styloid.plan.Plan;
 import styloid.spi.Progress;
 import styloid.spi.Report;
+import styloid.store.StoreException;
 import styloid.testkit.SampleEvaluations;
 
 class SessionServiceTest {
@@ -224,6 +225,22 @@ class SessionServiceTest {
     assertEquals(Optional.empty(), after.savingFault());
     assertEquals(
         after.ledger(), store.evaluation(after.context().evaluation().id()).orElseThrow().ledger());
+  }
+
+  @Test
+  void anEvaluationThatCannotBeStoredStaysOpen() throws Exception {
+    EvaluationId first = beginOne().context().evaluation().id();
+    store.fill(true);
+    session.record(right, mm("180"), false);
+    session.settle();
+    StoreException refused = assertThrows(StoreException.class, session::close);
+    assertTrue(refused.getMessage().contains("The disk is full."), refused.getMessage());
+    assertThrows(StoreException.class, () -> session.open(first));
+    assertEquals(Set.of(right), session.current().orElseThrow().unsaved());
+    store.fill(false);
+    session.close();
+    assertEquals(Optional.empty(), session.current());
+    assertEquals(1, store.evaluation(first).orElseThrow().ledger().size());
   }
 
   @Test

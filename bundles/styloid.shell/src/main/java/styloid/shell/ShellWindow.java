@@ -10,9 +10,11 @@ import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.ProgressIndicator;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -161,7 +163,7 @@ final class ShellWindow implements Shell.Screens {
             return true;
           },
           closed -> showCaseload(with),
-          this::storeFault);
+          this::stay);
     } else {
       showCaseload(with);
     }
@@ -242,11 +244,31 @@ final class ShellWindow implements Shell.Screens {
     Optional<Shell> open = shell;
     work.run(
         () -> {
-          open.ifPresent(s -> s.session().close());
+          if (open.isPresent()) {
+            open.get().session().close();
+          }
           return true;
         },
         closed -> stage.hide(),
-        failed -> stage.hide());
+        this::stay);
+  }
+
+  /** What is not stored would be lost by going: back to it, and the choice to go all the same. */
+  private void stay(Exception why) {
+    if (shell.flatMap(s -> s.session().current()).isEmpty()) {
+      storeFault(why);
+      return;
+    }
+    evaluation();
+    Button back = Make.button(Shell.say(own, "unsaved.stay"), this::uncover, "primary");
+    Button lose = Make.button(Shell.say(own, "unsaved.lose"), stage::hide);
+    cover(
+        Make.card(
+            520,
+            Make.text(Shell.say(own, "unsaved.title"), "title"),
+            Make.text(String.valueOf(why.getMessage())),
+            new HBox(10, back, lose)));
+    back.requestFocus();
   }
 
   void dispose() {

@@ -313,6 +313,26 @@ class ShellWindowTest {
   }
 
   @Test
+  void theWindowStaysWhileEntriesAreNotSaved() throws StoreException {
+    openEvaluation();
+    awaitWords("Shoulder");
+    Window.settle();
+    clinic.store.refuse(
+        new StoreException(StoreException.Cause.DISK_FULL, "The disk is full.", null));
+    type("1");
+    awaitWords("Not saved: 1");
+    Window.run(window::leave);
+    awaitWords("The last entries are not saved");
+    assertTrue(Window.on(stage::isShowing));
+    clinic.store.refuse(null);
+    press("Stay");
+    awaitWords("Shoulder");
+    Window.run(window::leave);
+    await("window closed", () -> !stage.isShowing());
+    assertEquals(Optional.empty(), clinic.session().current(), "closed only once all is stored");
+  }
+
+  @Test
   void aFaultyModuleShowsACardAndTheRestGoesOn() throws StoreException {
     TestDefinition screen = clinic.session().tests().get(0);
     TestDefinition broken =
