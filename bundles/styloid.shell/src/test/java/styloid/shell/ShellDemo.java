@@ -146,7 +146,7 @@ final class ShellDemo {
   private static void pause() throws InterruptedException {
     for (int turn = 0; turn < 4; turn++) {
       Window.settle();
-      Thread.sleep(100);
+      LockSupport.parkNanos(100_000_000L);
     }
   }
 
