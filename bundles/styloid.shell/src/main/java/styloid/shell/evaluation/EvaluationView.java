@@ -23,6 +23,7 @@ import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
 import styloid.shell.order.OrderGuide;
+import styloid.shell.progress.ProgressCard;
 import styloid.spi.Group;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
@@ -300,6 +301,8 @@ public final class EvaluationView extends BorderPane {
     Optional<Runnable> action = Optional.empty();
     if (event.getCode() == KeyCode.F6) {
       action = Optional.of(this::switchPane);
+    } else if (event.getCode() == KeyCode.F3) {
+      action = Optional.of(() -> ProgressCard.show(shell, stand.open(), form.current().get()));
     } else if (event.isShortcutDown()) {
       action =
           switch (event.getCode()) {

@@ -19,6 +19,7 @@ import styloid.model.Value;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.progress.Sparks;
 import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Position;
@@ -114,6 +115,8 @@ final class Rail extends Region {
     if (key != null) {
       last(stand.open().context(), key);
     }
+    Sparks.of(stand.open().context(), test.id(), group, key, texts)
+        .ifPresent(sparks -> section("rail.progress", new VBox(sparks), after));
   }
 
   private void cautions(TestDefinition test, Group group) {
