@@ -108,6 +108,8 @@ final class Rail extends Region {
     TestDefinition test = page.test();
     cautions(test, group);
     guide(test, group.guide());
+    Sparks.of(stand.open().context(), test.id(), group, key, texts)
+        .ifPresent(sparks -> section("rail.progress", new VBox(sparks), after));
     VBox list = results.of(test, group, key, stand.open().context().results(), why);
     if (!list.getChildren().isEmpty()) {
       section("rail.results", list, after);
@@ -115,8 +117,6 @@ final class Rail extends Region {
     if (key != null) {
       last(stand.open().context(), key);
     }
-    Sparks.of(stand.open().context(), test.id(), group, key, texts)
-        .ifPresent(sparks -> section("rail.progress", new VBox(sparks), after));
   }
 
   private void cautions(TestDefinition test, Group group) {

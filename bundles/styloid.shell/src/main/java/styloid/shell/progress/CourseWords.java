@@ -67,7 +67,11 @@ final class CourseWords {
   String visit(Visit visit) {
     String sides =
         course.sides().stream()
-            .map(side -> (texts.word(side) + " " + reading(visit, side)).strip())
+            .map(
+                side ->
+                    side == Side.UNSIDED
+                        ? reading(visit, side)
+                        : Shell.say(texts, "progress.side", texts.word(side), reading(visit, side)))
             .collect(Collectors.joining("; "));
     return Shell.say(texts, "progress.visit", texts.date(visit.date()), sides);
   }
@@ -77,7 +81,7 @@ final class CourseWords {
     return switch (reading.state()) {
       case MEASURED -> value(reading.value().orElseThrow());
       case INCOMPLETE -> Shell.say(texts, "progress.incomplete");
-      case ABSENT -> reading.reason().map(texts::word).orElse("");
+      case ABSENT -> Shell.say(texts, "progress.absent", reading.reason().orElseThrow());
       case NOTHING -> Shell.say(texts, "progress.nothing");
     };
   }

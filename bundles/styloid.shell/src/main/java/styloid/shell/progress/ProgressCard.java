@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
@@ -26,10 +27,12 @@ public final class ProgressCard {
   private final Chart chart;
   private final VBox words = new VBox(3);
   private final HBox legend = new HBox(18);
+  private final Button close;
 
   private ProgressCard(Texts texts) {
     this.texts = texts;
     this.chart = new Chart(texts);
+    this.close = Make.button(say("progress.close"), () -> {}, "primary");
   }
 
   /**
@@ -39,19 +42,22 @@ public final class ProgressCard {
    */
   public static void show(Shell shell, OpenEvaluation open, ItemKey at) {
     List<Course> courses = new Courses(open.context()).all(open.tests());
-    shell.screens().cover(new ProgressCard(shell.texts()).node(shell, courses, at));
+    ProgressCard card = new ProgressCard(shell.texts());
+    shell.screens().cover(card.node(shell, courses, at));
+    // After the card itself, which is given the focus when it comes up.
+    Platform.runLater(card::focus);
   }
 
   private Node node(Shell shell, List<Course> courses, ItemKey at) {
-    Node close = Make.button(say("progress.close"), shell.screens()::uncover, "primary");
+    close.setOnAction(e -> shell.screens().uncover());
     if (courses.isEmpty()) {
-      Platform.runLater(close::requestFocus);
       return Make.card(
           520, Make.text(say("progress.title"), "title"), Make.text(say("progress.empty")), close);
     }
     list.getItems().setAll(courses);
     list.setCellFactory(view -> new Cell());
     list.setAccessibleText(say("progress.list"));
+    list.setFixedCellSize(50);
     list.setMinWidth(290);
     list.setPrefSize(290, 520);
     list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> choose(is));
@@ -81,16 +87,24 @@ public final class ProgressCard {
 
   private void start(List<Course> courses, ItemKey at) {
     int first = 0;
+    boolean found = false;
     for (int i = courses.size() - 1; i >= 0 && at != null; i--) {
-      first = courses.get(i).isOf(at) ? i : first;
+      boolean nearer = courses.get(i).test().equals(at.test()) && !found;
+      found |= courses.get(i).isOf(at);
+      first = nearer || courses.get(i).isOf(at) ? i : first;
     }
-    int chosen = first;
-    list.getSelectionModel().select(chosen);
-    Platform.runLater(
-        () -> {
-          list.scrollTo(Math.max(0, chosen - 2));
-          list.requestFocus();
-        });
+    list.getSelectionModel().select(first);
+  }
+
+  private void focus() {
+    if (list.getItems().isEmpty()) {
+      close.requestFocus();
+    } else {
+      list.applyCss();
+      list.layout();
+      list.scrollTo(list.getSelectionModel().getSelectedIndex());
+      list.requestFocus();
+    }
   }
 
   private void choose(Course course) {
@@ -99,7 +113,7 @@ public final class ProgressCard {
     }
     chart.show(course);
     CourseWords said = new CourseWords(course, texts);
-    legend.getChildren().clear();
+    legend.getChildren().setAll(Make.text(said.name(), "result-value"));
     for (Side side : course.sides()) {
       Pane sample = new Pane(Strokes.line(side, 0, 9, 40, 9), Strokes.mark(side, 20, 9, 5));
       sample.setMinSize(40, 18);

@@ -2,7 +2,6 @@ package styloid.shell.progress;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -21,10 +20,10 @@ import styloid.spi.Texts;
 
 /** The measures of a step as small lines over the visits, both limbs beside each other. */
 public final class Sparks {
-  private static final double WIDTH = 66;
-  private static final double HEIGHT = 24;
+  private static final double WIDTH = 120;
+  private static final double HEIGHT = 28;
   private static final double MARK = 2.5;
-  private static final int MOST = 3;
+  private static final int MOST = 2;
 
   private Sparks() {}
 
@@ -54,12 +53,17 @@ public final class Sparks {
   private static Node row(Course course, Texts texts) {
     CourseWords words = new CourseWords(course, texts);
     VBox row = new VBox(2, Make.text(words.name(), "result-name"));
+    HBox sides = new HBox(12);
     for (Side side : course.sides()) {
       Label span = Make.text(words.span(side), "spark-span");
-      HBox one = new HBox(8, Make.word(words.side(side), "side-word"), spark(course, side), span);
-      one.setAlignment(Pos.CENTER_LEFT);
-      row.getChildren().add(one);
+      VBox one = new VBox(2, spark(course, side), span);
+      if (side != Side.UNSIDED) {
+        one.getChildren().add(0, Make.word(words.side(side), "side-word"));
+      }
+      one.setPrefWidth(WIDTH);
+      sides.getChildren().add(one);
     }
+    row.getChildren().add(sides);
     row.setAccessibleText(words.all());
     return row;
   }

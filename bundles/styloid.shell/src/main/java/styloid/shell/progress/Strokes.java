@@ -44,11 +44,13 @@ final class Strokes {
 
   static Node mark(Side side, double x, double y, double size) {
     if (side == Side.LEFT) {
-      Rectangle square = new Rectangle(x - size, y - size, 2 * size, 2 * size);
+      // Wider than the round mark, so that both are seen where the limbs are alike.
+      double half = size * 1.3;
+      Rectangle square = new Rectangle(x - half, y - half, 2 * half, 2 * half);
       square.getStyleClass().addAll("course-mark", "course-mark-left");
       return square;
     }
-    Circle circle = new Circle(x, y, size);
+    Circle circle = new Circle(x, y, size * 0.9);
     circle.getStyleClass().addAll("course-mark", "course-mark-right");
     return circle;
   }
