@@ -476,6 +476,26 @@ class ShellWindowTest {
   }
 
   @Test
+  void theSchemeChosenDecidesWhatIsStillAskedAndPlanned() throws StoreException {
+    openEvaluation();
+    TestId grading = new TestId("grading");
+    StepId reduced = new StepId(grading, "shoulder-flexion", Side.LEFT, true);
+    ItemKey range =
+        new ItemKey(grading, new ItemId("shoulder-flexion-range"), Side.LEFT, Digit.NONE, 1);
+    clinic.session.record(range, new Choice("more-than-half"), false);
+    String asked = "gravity reduced";
+    leafTo("Manual grading");
+    await("asked", () -> words().contains(asked));
+    assertTrue(order().contains(reduced));
+    press("Settings");
+    ComboBox<String> scheme = box("Grades given");
+    Window.run(() -> scheme.setValue("plus-minus"));
+    press("Close");
+    await("not asked", () -> !words().contains(asked));
+    assertFalse(order().contains(reduced));
+  }
+
+  @Test
   void theLengthOfTheRestIsSetAndKept() throws StoreException {
     openEvaluation();
     awaitWords("Shoulder");
