@@ -16,7 +16,7 @@ import java.util.List;
  */
 final class Migrations {
   private static final List<String> FILES =
-      List.of("001-records.sql", "002-choices-and-overrides.sql");
+      List.of("001-records.sql", "002-choices-and-overrides.sql", "003-overridden-precautions.sql");
 
   private final List<String> scripts;
 
