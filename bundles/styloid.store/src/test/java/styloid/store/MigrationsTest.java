@@ -34,7 +34,7 @@ class MigrationsTest {
   @TempDir Path folder;
 
   private Database opened(String... scripts) throws StoreException {
-    Database database = new Database(folder, new Migrations(List.of(scripts)));
+    Database database = new EmbeddedDatabase(folder, new Migrations(List.of(scripts)));
     database.open();
     return database;
   }
@@ -50,7 +50,7 @@ class MigrationsTest {
   void aNewFileTakesEveryStepOnce() throws Exception {
     for (int i = 0; i < 2; i++) {
       Database database = opened(FIRST, SECOND);
-      assertEquals(2, Migrations.version(database.connection()));
+      assertEquals(2, new SqliteDialect().version(database.connection()));
       assertEquals(3, number(database.connection(), "SELECT sum(x) FROM a"));
       database.close();
     }
@@ -88,7 +88,7 @@ class MigrationsTest {
   void anEmptyFileLeftByAKilledFirstStartIsTakenAsNew() throws Exception {
     Files.createFile(folder.resolve("styloid.db"));
     Database database = opened(FIRST);
-    assertEquals(1, Migrations.version(database.connection()));
+    assertEquals(1, new SqliteDialect().version(database.connection()));
     database.close();
   }
 
@@ -109,7 +109,7 @@ class MigrationsTest {
           """);
     }
     old.close();
-    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+    try (SqlStore store = new SqlStore(folder)) {
       store.open();
       Entry kept = store.evaluation(id).orElseThrow().ledger().entries().get(0);
       assertEquals(Optional.of(Quantity.of("38.5", Unit.KILOGRAM_FORCE)), kept.value());
@@ -120,7 +120,7 @@ class MigrationsTest {
 
   @Test
   void anOverrideOfTheSecondLayoutKeepsItsReasonAndSaysNotWhichPrecaution() throws Exception {
-    Database old = opened(shippedFirst(), shipped("002-choices-and-overrides.sql"));
+    Database old = opened(shippedFirst(), shipped("embedded/002-choices-and-overrides.sql"));
     try (Statement statement = old.connection().createStatement()) {
       statement.executeUpdate(
           """
@@ -135,7 +135,7 @@ class MigrationsTest {
     }
     old.close();
     EvaluationId id = EvaluationId.of("00000000-0000-0000-0000-000000000002");
-    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+    try (SqlStore store = new SqlStore(folder)) {
       store.open();
       Entry kept = store.evaluation(id).orElseThrow().ledger().entries().get(0);
       assertEquals(Optional.of(new InSpite("released", List.of())), kept.override());
@@ -143,7 +143,7 @@ class MigrationsTest {
   }
 
   private static String shippedFirst() throws IOException {
-    return shipped("001-records.sql");
+    return shipped("embedded/001-records.sql");
   }
 
   private static String shipped(String file) throws IOException {
@@ -154,6 +154,6 @@ class MigrationsTest {
 
   @Test
   void theShippedStepsAreNumberedWithoutGap() {
-    assertEquals(3, Migrations.shipped().latest());
+    assertEquals(3, Migrations.embedded().latest());
   }
 }
