@@ -46,7 +46,7 @@ final class EntryReader {
     boolean confirmed = f.may("confirmed", Decoders::truth).orElse(false);
     Optional<String> reason = f.may("override", Decoders::text);
     List<Precaution> overrode = f.list("overrode", Fields.object(EvaluationReader::precaution));
-    if (reason.isEmpty() && !overrode.isEmpty()) {
+    if (f.has("overrode") && !f.has("override")) {
       f.problem("overrode", "\"override\" is missing: why was it done all the same?");
     }
     if (by == null) {
