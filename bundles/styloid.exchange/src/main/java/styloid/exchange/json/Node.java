@@ -1,10 +1,10 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 import java.util.List;
 import java.util.Map;
 
 /** A JSON value that knows its place in the file. */
-sealed interface Node {
+public sealed interface Node {
   Where where();
 
   /** What kind of value it is, as said to people. */

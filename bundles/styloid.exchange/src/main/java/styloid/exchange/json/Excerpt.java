@@ -1,19 +1,19 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 /** A piece of a file fit to stand in a message: short, on one line, without control characters. */
-final class Excerpt {
+public final class Excerpt {
   private static final int LONGEST = 60;
   private static final int LONGEST_MESSAGE = 300;
 
   private Excerpt() {}
 
   /** A piece of a text. */
-  static String of(String text) {
+  public static String of(String text) {
     return cut(text, LONGEST);
   }
 
   /** A message that may hold a piece of a text. */
-  static String ofMessage(String message) {
+  public static String ofMessage(String message) {
     return cut(message, LONGEST_MESSAGE);
   }
 

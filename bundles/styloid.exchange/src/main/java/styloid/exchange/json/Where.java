@@ -1,4 +1,6 @@
-package styloid.exchange;
+package styloid.exchange.json;
+
+import styloid.model.FileProblem;
 
 /**
  * Place of a value in a file. The path is put together only when asked for, since most values are
@@ -7,14 +9,14 @@ package styloid.exchange;
  * @param parent place of the object or list around it; null for the whole file
  * @param step key in the object, or index in the list
  */
-record Where(int line, int column, Where parent, Object step) {
+public record Where(int line, int column, Where parent, Object step) {
 
-  static Where root(int line, int column) {
+  public static Where root(int line, int column) {
     return new Where(line, column, null, "$");
   }
 
   /** JSON path, such as {@code $.entries[3].value}; odd keys are quoted. */
-  String path() {
+  public String path() {
     StringBuilder path = new StringBuilder();
     write(path);
     return path.toString();
@@ -38,7 +40,7 @@ record Where(int line, int column, Where parent, Object step) {
     }
   }
 
-  FileProblem problem(String reason) {
+  public FileProblem problem(String reason) {
     return new FileProblem(line, column, path(), reason);
   }
 }

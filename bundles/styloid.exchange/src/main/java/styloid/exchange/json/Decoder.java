@@ -1,10 +1,10 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 import java.util.function.Function;
 
 /** Turns a JSON value into something of ours. */
 @FunctionalInterface
-interface Decoder<T> {
+public interface Decoder<T> {
   /** What the value stands for; null when that could not be told and a problem was added. */
   T decode(Node node, Problems problems);
 

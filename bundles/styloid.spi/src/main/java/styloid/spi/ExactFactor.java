@@ -1,4 +1,4 @@
-package styloid.grip;
+package styloid.spi;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -8,7 +8,7 @@ import java.util.Map;
 import styloid.model.Unit;
 
 /** How a spreadsheet turns one unit of force into another without a rounded factor. */
-final class ExactFactor {
+public final class ExactFactor {
   private static final Map<Unit, Map<Unit, String>> ALL = all();
 
   private ExactFactor() {}
@@ -17,7 +17,7 @@ final class ExactFactor {
    * What is put behind the cell: nothing, times a factor, or divided by one, such as {@code
    * *0.45359237} from pounds to kilograms.
    */
-  static String between(Unit from, Unit to) {
+  public static String between(Unit from, Unit to) {
     return ALL.get(from).get(to);
   }
 

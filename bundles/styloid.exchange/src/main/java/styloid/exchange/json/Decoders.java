@@ -1,4 +1,4 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -16,34 +16,34 @@ import styloid.model.Codes;
 import styloid.model.Unit;
 
 /** Decoders of single values. */
-final class Decoders {
+public final class Decoders {
   private Decoders() {}
 
-  static String text(Node node, Problems problems) {
+  public static String text(Node node, Problems problems) {
     return node instanceof Node.Str s ? s.text() : wrong(node, "text in double quotes", problems);
   }
 
-  static Boolean truth(Node node, Problems problems) {
+  public static Boolean truth(Node node, Problems problems) {
     return node instanceof Node.Bool b
         ? (Boolean) b.value()
         : wrong(node, "true or false", problems);
   }
 
-  static Integer whole(Node node, Problems problems) {
+  public static Integer whole(Node node, Problems problems) {
     if (node instanceof Node.Num n && n.digits().matches("-?[0-9]{1,9}")) {
       return Integer.valueOf(n.digits());
     }
     return wrong(node, "a whole number", problems);
   }
 
-  static Double fraction(Node node, Problems problems) {
+  public static Double fraction(Node node, Problems problems) {
     return node instanceof Node.Num n
         ? Double.valueOf(n.digits())
         : wrong(node, "a number", problems);
   }
 
   /** A number in quotes, so that no program on its way drops a trailing zero. */
-  static BigDecimal decimal(Node node, Problems problems) {
+  public static BigDecimal decimal(Node node, Problems problems) {
     if (node instanceof Node.Num n) {
       problems.add(node.where(), "write the number in quotes: \"" + n.digits() + "\"");
       return null;
@@ -61,15 +61,15 @@ final class Decoders {
     return new BigDecimal(digits);
   }
 
-  static LocalDate date(Node node, Problems problems) {
+  public static LocalDate date(Node node, Problems problems) {
     return parsed(node, problems, "a date such as \"2026-03-02\"", LocalDate::parse);
   }
 
-  static Instant instant(Node node, Problems problems) {
+  public static Instant instant(Node node, Problems problems) {
     return parsed(node, problems, "a time in UTC such as \"2026-03-02T09:15:00Z\"", Instant::parse);
   }
 
-  static UUID uuid(Node node, Problems problems) {
+  public static UUID uuid(Node node, Problems problems) {
     return parsed(
         node,
         problems,
@@ -82,26 +82,31 @@ final class Decoders {
         });
   }
 
-  static Unit unit(Node node, Problems problems) {
+  public static Unit unit(Node node, Problems problems) {
     List<String> known = Arrays.stream(Unit.values()).map(Unit::ucum).toList();
     return oneOf(node, problems, "unit", known, Unit::ofUcum);
   }
 
   /** A constant by its code. */
-  static <E extends Enum<E>> Decoder<E> code(String what, Class<E> type) {
+  public static <E extends Enum<E>> Decoder<E> code(String what, Class<E> type) {
     List<String> known = Arrays.stream(type.getEnumConstants()).map(Codes::of).toList();
     return (node, problems) -> oneOf(node, problems, what, known, c -> Codes.parse(type, c));
   }
 
+  /** One of these words. */
+  public static Decoder<String> word(String what, List<String> known) {
+    return (node, problems) -> oneOf(node, problems, what, known, word -> word);
+  }
+
   /** Text taken into a type of ours whose constructor judges it. */
-  static <T> Decoder<T> of(Function<String, T> type) {
+  public static <T> Decoder<T> of(Function<String, T> type) {
     return (node, problems) -> {
       String text = text(node, problems);
       return text == null ? null : judged(node, problems, () -> type.apply(text));
     };
   }
 
-  static <T> Decoder<List<T>> list(Decoder<T> each) {
+  public static <T> Decoder<List<T>> list(Decoder<T> each) {
     return (node, problems) -> {
       if (!(node instanceof Node.Arr array)) {
         return wrong(node, "a list […]", problems);
@@ -116,7 +121,7 @@ final class Decoders {
   }
 
   /** An object with keys of the writer's choice. */
-  static <K, V> Decoder<Map<K, V>> map(Function<String, K> key, Decoder<V> each) {
+  public static <K, V> Decoder<Map<K, V>> map(Function<String, K> key, Decoder<V> each) {
     return (node, problems) -> {
       if (!(node instanceof Node.Obj object)) {
         return wrong(node, "an object {…}", problems);
@@ -135,7 +140,7 @@ final class Decoders {
   }
 
   /** What the supplier makes; an argument the model refuses is a problem at this place. */
-  static <T> T judged(Node node, Problems problems, Supplier<T> make) {
+  public static <T> T judged(Node node, Problems problems, Supplier<T> make) {
     try {
       return make.get();
     } catch (IllegalArgumentException e) {
@@ -144,7 +149,7 @@ final class Decoders {
     }
   }
 
-  static <T> T wrong(Node node, String wanted, Problems problems) {
+  public static <T> T wrong(Node node, String wanted, Problems problems) {
     problems.add(node.where(), "must be " + wanted + ", not " + node.kind());
     return null;
   }

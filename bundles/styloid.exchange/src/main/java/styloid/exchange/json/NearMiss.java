@@ -1,17 +1,17 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class NearMiss {
+public final class NearMiss {
   private static final int LONGEST = 40;
 
   private NearMiss() {}
 
   /** The known word nearest to the written one, if near enough to be a slip. */
-  static Optional<String> of(String written, Collection<String> known) {
+  public static Optional<String> of(String written, Collection<String> known) {
     if (written.length() > LONGEST) {
       return Optional.empty();
     }
@@ -28,7 +28,7 @@ final class NearMiss {
   }
 
   /** Ending of a message: a guess if there is one, else all that is known. */
-  static String hint(String written, Collection<String> known) {
+  public static String hint(String written, Collection<String> known) {
     return of(written, known)
         .map(word -> "did you mean \"" + word + "\"?")
         .orElse("known here: " + String.join(", ", known));

@@ -1,4 +1,4 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
@@ -21,11 +21,11 @@ import java.util.Optional;
  * Reads JSON text (RFC 8259, nothing more lenient) into located values. Size, nesting and number of
  * values are bounded, so that no file can exhaust the memory or the stack.
  */
-final class JsonReader {
-  static final int DEEPEST = 64;
-  static final int MOST_VALUES = 1_000_000;
-  static final int LONGEST_FILE = 32_000_000;
-  static final int LONGEST_TEXT = 8_000_000;
+public final class JsonReader {
+  public static final int DEEPEST = 64;
+  public static final int MOST_VALUES = 1_000_000;
+  public static final int LONGEST_FILE = 32_000_000;
+  public static final int LONGEST_TEXT = 8_000_000;
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
@@ -52,7 +52,7 @@ final class JsonReader {
   }
 
   /** The file's one value; empty when the text is no JSON, with the reason among the problems. */
-  static Optional<Node> read(Reader in, Problems problems) throws IOException {
+  public static Optional<Node> read(Reader in, Problems problems) throws IOException {
     PushbackReader text = new PushbackReader(in);
     try (JsonParser parser = FACTORY.createParser(text)) {
       skipByteOrderMark(text);

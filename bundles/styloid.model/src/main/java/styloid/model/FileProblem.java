@@ -1,4 +1,4 @@
-package styloid.exchange;
+package styloid.model;
 
 /**
  * Something wrong in a file.

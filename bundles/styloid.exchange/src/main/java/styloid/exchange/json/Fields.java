@@ -1,4 +1,4 @@
-package styloid.exchange;
+package styloid.exchange.json;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -11,7 +11,7 @@ import java.util.function.Supplier;
  * The keys of one object while it is read. Every key asked for becomes a known one; {@link #make}
  * refuses the others and gives the object only when all its parts could be read.
  */
-final class Fields {
+public final class Fields {
   private final Node.Obj object;
   private final Problems problems;
   private final LinkedHashSet<String> known = new LinkedHashSet<>();
@@ -24,19 +24,19 @@ final class Fields {
   }
 
   /** A decoder of objects. */
-  static <T> Decoder<T> object(Function<Fields, T> read) {
+  public static <T> Decoder<T> object(Function<Fields, T> read) {
     return (node, problems) ->
         node instanceof Node.Obj object
             ? read.apply(new Fields(object, problems))
             : Decoders.wrong(node, "an object {…}", problems);
   }
 
-  boolean has(String key) {
+  public boolean has(String key) {
     return object.members().containsKey(key);
   }
 
   /** The value of a key that must be there; null when a problem was added instead. */
-  <T> T need(String key, Decoder<T> decoder) {
+  public <T> T need(String key, Decoder<T> decoder) {
     known.add(key);
     Node node = object.members().get(key);
     if (node == null) {
@@ -47,19 +47,19 @@ final class Fields {
   }
 
   /** The value of a key that may be left out. */
-  <T> Optional<T> may(String key, Decoder<T> decoder) {
+  public <T> Optional<T> may(String key, Decoder<T> decoder) {
     known.add(key);
     Node node = object.members().get(key);
     return node == null ? Optional.empty() : Optional.ofNullable(decoder.decode(node, problems));
   }
 
   /** The list of a key that may be left out. */
-  <T> List<T> list(String key, Decoder<T> each) {
+  public <T> List<T> list(String key, Decoder<T> each) {
     return may(key, Decoders.list(each)).orElseGet(ArrayList::new);
   }
 
   /** The one of these keys the object has; null, with a problem, when none or several stand. */
-  String oneOf(String... keys) {
+  public String oneOf(String... keys) {
     known.addAll(List.of(keys));
     List<String> found = List.of(keys).stream().filter(this::has).toList();
     if (found.size() == 1) {
@@ -74,18 +74,34 @@ final class Fields {
     return null;
   }
 
-  void problem(String key, String reason) {
+  public void problem(String key, String reason) {
     Node node = object.members().get(key);
     problems.add(node == null ? object.where() : node.where(), reason);
   }
 
   /** Whether nothing was wrong so far. */
-  boolean sound() {
+  public boolean sound() {
     return problems.count() == before;
   }
 
+  /** Place of the object. */
+  public Where where() {
+    return object.where();
+  }
+
+  /** Place of a key's value; of the object where it is left out. */
+  public Where where(String key) {
+    Node node = object.members().get(key);
+    return node == null ? object.where() : node.where();
+  }
+
+  /** Where problems of this object go. */
+  public Problems problems() {
+    return problems;
+  }
+
   /** What the object stands for, once all keys were asked for. */
-  <T> T make(Supplier<T> maker) {
+  public <T> T make(Supplier<T> maker) {
     refuseOthers();
     return sound() ? Decoders.judged(object, problems, maker) : null;
   }
