@@ -31,6 +31,7 @@ import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
+import styloid.spi.ModuleNotice;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestDefinition;
@@ -124,6 +125,17 @@ public final class SessionService implements Session {
 
   void removeExporter(Exporter exporter) {
     exporters.remove(exporter);
+  }
+
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addNotice(ModuleNotice notice) {
+    book.add(notice);
+    listeners.tell(Change.MODULES);
+  }
+
+  void removeNotice(ModuleNotice notice) {
+    book.remove(notice);
+    listeners.tell(Change.MODULES);
   }
 
   private void modulesChanged() {
