@@ -42,6 +42,7 @@ class DependencyRuleTest {
     // org.osgi.framework for the registrar of what lies in the clinic's folders alone.
     table.put("styloid.custom", "styloid.model styloid.spi styloid.exchange org.osgi.framework");
     table.put("styloid.store", "styloid.model module:java.sql org.sqlite");
+    table.put("styloid.store", "styloid.model module:java.sql org.sqlite org.postgresql");
     table.put(
         "styloid.workbook",
         "styloid.model styloid.spi module:java.xml org.apache.poi org.apache.xmlbeans"
