@@ -57,12 +57,18 @@ final class ModuleBook {
     rules.remove(rule);
   }
 
-  synchronized void add(ModuleNotice notice) {
-    notices.add(notice);
+  void add(ModuleNotice notice, Listeners listeners) {
+    synchronized (this) {
+      notices.add(notice);
+    }
+    listeners.tell(Session.Change.MODULES);
   }
 
-  synchronized void remove(ModuleNotice notice) {
-    notices.remove(notice);
+  void remove(ModuleNotice notice, Listeners listeners) {
+    synchronized (this) {
+      notices.remove(notice);
+    }
+    listeners.tell(Session.Change.MODULES);
   }
 
   synchronized List<FindingRule> rules() {

@@ -129,13 +129,11 @@ public final class SessionService implements Session {
 
   @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
   void addNotice(ModuleNotice notice) {
-    book.add(notice);
-    listeners.tell(Change.MODULES);
+    book.add(notice, listeners);
   }
 
   void removeNotice(ModuleNotice notice) {
-    book.remove(notice);
-    listeners.tell(Change.MODULES);
+    book.remove(notice, listeners);
   }
 
   private void modulesChanged() {
@@ -144,12 +142,7 @@ public final class SessionService implements Session {
   }
 
   private PatientStore opened() throws StoreException {
-    PatientStore present = store;
-    if (present == null) {
-      throw Records.noStore();
-    }
-    present.open();
-    return present;
+    return Records.opened(store);
   }
 
   @Override
@@ -164,8 +157,7 @@ public final class SessionService implements Session {
 
   @Override
   public Texts texts(Locale locale) {
-    Sitting open = sitting;
-    return reports.texts(open == null ? tests() : view(open).tests(), locale);
+    return reports.texts(current().map(OpenEvaluation::tests).orElseGet(this::tests), locale);
   }
 
   @Override
@@ -255,9 +247,8 @@ public final class SessionService implements Session {
   }
 
   private OpenEvaluation record(ItemKey key, UndoStack.Content content) {
-    Value value = content.value().orElseThrow();
     Sitting open = seated();
-    TestDefinition test = Definitions.taking(tests(), key, value);
+    TestDefinition test = Definitions.taking(tests(), key, content.value().orElseThrow());
     open.desk().takeUp(test).ifPresent(open.saver()::add);
     keep(open, open.desk().record(key, content, clock.instant()));
     return view(open);
@@ -403,9 +394,7 @@ public final class SessionService implements Session {
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
     settle();
-    List<PatientRecord> complete =
-        records.stream().map(record -> Definitions.complete(record, tests())).toList();
-    int added = opened().importRecords(complete);
+    int added = opened().importRecords(Definitions.complete(records, tests()));
     listeners.tell(Change.PATIENTS);
     return added;
   }
