@@ -60,11 +60,8 @@ public final class CommandService implements ToIntFunction<String[]> {
     all.addSubcommand(new WorkbookCommand(surroundings));
     all.addSubcommand(new ModulesCommand(surroundings));
     all.addSubcommand(new ImportCommand(surroundings));
-<<<<<<< HEAD
     all.addSubcommand(new TryCommand(surroundings));
-=======
     all.addSubcommand(new DumpCommand(surroundings));
->>>>>>> main
     all.addSubcommand(new CommandLine.HelpCommand());
     all.setResourceBundle(words());
     all.setOut(surroundings.out());

@@ -41,7 +41,6 @@ class DependencyRuleTest {
     table.put("styloid.exchange", "styloid.model styloid.spi com.fasterxml.jackson.core");
     // org.osgi.framework for the registrar of what lies in the clinic's folders alone.
     table.put("styloid.custom", "styloid.model styloid.spi styloid.exchange org.osgi.framework");
-    table.put("styloid.store", "styloid.model module:java.sql org.sqlite");
     table.put("styloid.store", "styloid.model module:java.sql org.sqlite org.postgresql");
     table.put(
         "styloid.workbook",
