@@ -21,6 +21,7 @@ import styloid.spi.Group;
  * A declared test as written, before its formulas are understood.
  *
  * @param numbers the number each answer stands for, by item and code
+ * @param places where each item stands
  */
 record Draft(
     TestId id,
@@ -31,6 +32,7 @@ record Draft(
     List<String> testCautions,
     List<Group> groups,
     Map<ItemId, Map<String, BigDecimal>> numbers,
+    Map<ItemId, Where> places,
     List<Norm> norms,
     List<Outcome> results) {
 

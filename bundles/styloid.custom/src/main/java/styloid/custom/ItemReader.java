@@ -15,6 +15,7 @@ import styloid.exchange.json.Decoders;
 import styloid.exchange.json.Fields;
 import styloid.exchange.json.Node;
 import styloid.exchange.json.Problems;
+import styloid.exchange.json.Where;
 import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
@@ -38,14 +39,19 @@ final class ItemReader {
 
   private final Words words;
   private final Map<ItemId, Map<String, BigDecimal>> numbers;
+  private final Map<ItemId, Where> places;
 
-  ItemReader(Words words, Map<ItemId, Map<String, BigDecimal>> numbers) {
+  ItemReader(Words words, Map<ItemId, Map<String, BigDecimal>> numbers, Map<ItemId, Where> places) {
     this.words = words;
     this.numbers = numbers;
+    this.places = places;
   }
 
   Item item(Fields f) {
     ItemId id = f.need("id", Decoders.of(ItemId::new));
+    if (id != null && places.putIfAbsent(id, f.where("id")) != null) {
+      f.problem("id", "the item " + id + " stands twice");
+    }
     f.need("title", (node, problems) -> words.take("item." + id, node, problems));
     String kind = f.need("kind", KINDS);
     Set<Side> sides = f.need("sides", ItemReader::sides);
@@ -86,6 +92,10 @@ final class ItemReader {
     List<BigDecimal> range = f.need("range", ItemReader::pair);
     List<BigDecimal> likely = f.may("likely", ItemReader::pair).orElse(range);
     int decimals = f.may("decimals", Decoders::whole).orElse(0);
+    if (decimals < 0 || decimals > 6) {
+      f.problem("decimals", "must be 0 to 6");
+      return null;
+    }
     if (units == null || range == null || likely == null) {
       return null;
     }
@@ -105,6 +115,10 @@ final class ItemReader {
     List<Unit> units = Decoders.list(Decoders::unit).decode(node, problems);
     if (units != null && units.isEmpty()) {
       problems.add(node.where(), "a unit is missing");
+      return null;
+    }
+    if (units != null && new HashSet<>(units).size() < units.size()) {
+      problems.add(node.where(), "a unit stands twice");
       return null;
     }
     if (units != null) {

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import styloid.exchange.json.Excerpt;
 import styloid.exchange.json.NearMiss;
 import styloid.exchange.json.Problems;
 import styloid.exchange.json.Where;
 import styloid.model.Digit;
 import styloid.model.Item;
+import styloid.model.ItemId;
 import styloid.model.ItemKind;
 import styloid.model.ResultId;
 import styloid.model.Side;
@@ -44,9 +46,10 @@ final class Linker {
         var numbers = draft.numbers().getOrDefault(item.id(), Map.of());
         names
             .add(Names.of(item.id()), new Subject.OfItem(item, numbers))
-            .ifPresent(why -> problems.add(Where.root(1, 1), "item " + item.id() + ": " + why));
+            .ifPresent(why -> problems.add(draft.places().get(item.id()), why));
       }
     }
+    conditions();
     for (Draft.Norm norm : draft.norms()) {
       names.add(norm).ifPresent(why -> problems.add(norm.where(), why));
     }
@@ -62,6 +65,24 @@ final class Linker {
     return List.copyOf(rules.values());
   }
 
+  private void conditions() {
+    List<String> known = draft.places().keySet().stream().map(ItemId::value).sorted().toList();
+    for (Group group : draft.groups()) {
+      for (Item item : group.items()) {
+        for (ItemId read : item.askWhen().reads()) {
+          if (!draft.places().containsKey(read)) {
+            problems.add(
+                draft.places().get(item.id()),
+                "\"askWhen\" names \""
+                    + read
+                    + "\", which is no item; "
+                    + NearMiss.hint(read.value(), known));
+          }
+        }
+      }
+    }
+  }
+
   /** Makes a result's rule after those it reads; false when that could not be done. */
   private boolean rule(Draft.Outcome outcome, Map<String, Draft.Outcome> byName) {
     if (rules.containsKey(outcome.id())) {
@@ -73,7 +94,11 @@ final class Linker {
           outcome.formula().or(outcome::of).map(Draft.Text::where).orElse(outcome.where()),
           "the results read each other in a circle: "
               + Excerpt.ofMessage(
-                  circle.subList(circle.indexOf(outcome.id()), circle.size()) + ""));
+                  circle.subList(circle.indexOf(outcome.id()), circle.size()).stream()
+                          .map(ResultId::value)
+                          .collect(Collectors.joining(", "))
+                      + ", "
+                      + outcome.id()));
       return false;
     }
     boolean made = false;
@@ -223,7 +248,7 @@ final class Linker {
           "\""
               + Excerpt.of(when.item().text())
               + "\" is no item with choices; "
-              + NearMiss.hint(when.item().text(), names.known()));
+              + NearMiss.hint(when.item().text(), names.choices()));
       return null;
     }
     for (Draft.Text code : when.codes()) {

@@ -1,13 +1,14 @@
 package styloid.custom;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import styloid.exchange.json.Excerpt;
 import styloid.exchange.json.NearMiss;
 import styloid.model.Item;
+import styloid.model.ItemKind;
 import styloid.model.Side;
 import styloid.model.norm.NormRow;
 
@@ -102,7 +103,13 @@ final class Names {
         : Optional.empty();
   }
 
-  Set<String> known() {
-    return Collections.unmodifiableSet(subjects.keySet());
+  /** Ids of the items with choices. */
+  List<String> choices() {
+    return subjects.values().stream()
+        .filter(Subject.OfItem.class::isInstance)
+        .map(subject -> ((Subject.OfItem) subject).item())
+        .filter(item -> item.kind() instanceof ItemKind.Choices)
+        .map(item -> item.id().value())
+        .toList();
   }
 }

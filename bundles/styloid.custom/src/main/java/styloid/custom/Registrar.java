@@ -41,7 +41,7 @@ public final class Registrar implements DeclaredTests {
           .map(TestId::new)
           .collect(Collectors.toUnmodifiableSet());
 
-  private static final long LOOK_MILLIS = 250;
+  private static final long LOOK_MILLIS = 100;
   private static final long SETTLE_SECONDS = 20;
 
   private final BundleContext bundles;

@@ -77,7 +77,11 @@ final class ResultReader {
 
   private Draft.Limit limit(Fields f, ResultId result) {
     String code = f.need("class", Decoders.of(text -> new Choice(text).code()));
-    f.may("title", (node, problems) -> words.take("choice." + result + "." + code, node, problems));
+    String label = "choice." + result + "." + code;
+    f.may("title", (node, problems) -> words.take(label, node, problems));
+    if (!words.has(label) && f.sound()) {
+      f.problem("title", "\"title\" is missing");
+    }
     Optional<Draft.When> when = f.may("when", ResultReader::when);
     Optional<BigDecimal> from = f.may("from", ItemReader::number);
     Optional<BigDecimal> above = f.may("above", ItemReader::number);

@@ -14,6 +14,7 @@ import styloid.exchange.json.Decoders;
 import styloid.exchange.json.Fields;
 import styloid.exchange.json.Node;
 import styloid.exchange.json.Problems;
+import styloid.exchange.json.Where;
 import styloid.model.Caution;
 import styloid.model.Item;
 import styloid.model.ItemId;
@@ -33,6 +34,7 @@ final class TestReader {
 
   private final Words words;
   private final Map<ItemId, Map<String, BigDecimal>> numbers = new HashMap<>();
+  private final Map<ItemId, Where> places = new HashMap<>();
   private final ItemReader items;
   private final NormReader norms;
   private final List<Caution> cautions = new ArrayList<>();
@@ -44,7 +46,7 @@ final class TestReader {
    */
   TestReader(Words words, Function<String, Optional<String>> beside) {
     this.words = words;
-    this.items = new ItemReader(words, numbers);
+    this.items = new ItemReader(words, numbers, places);
     this.norms = new NormReader(beside);
   }
 
@@ -78,6 +80,7 @@ final class TestReader {
                     ofTest,
                     groups,
                     numbers,
+                    places,
                     List.copyOf(tables.values()),
                     outcomes)));
   }
@@ -172,7 +175,7 @@ final class TestReader {
     }
     Group.Layout drawn = layout.orElseGet(() -> usualLayout(list));
     return single.isPresent()
-        ? new Group(id, region, loads, list, walk, drawn, own, guide)
+        ? f.judged(() -> new Group(id, region, loads, list, walk, drawn, own, guide))
         : f.make(() -> new Group(id, region, loads, list, walk, drawn, own, guide));
   }
 
@@ -185,9 +188,14 @@ final class TestReader {
         : Group.Layout.LIST;
   }
 
+  private static Pose pose(Node node, Problems problems) {
+    Map<Pose.Joint, Integer> angles = GuideReader.pose().decode(node, problems);
+    return angles == null ? null : Decoders.judged(node, problems, () -> new Pose(angles));
+  }
+
   private Guide guide(Fields f, String group) {
     var position = f.may("position", Fields.object(GuideReader::position));
-    var pose = f.may("pose", GuideReader.pose()).map(Pose::new).orElseGet(Pose::neutral);
+    var pose = f.may("pose", TestReader::pose).orElseGet(Pose::neutral);
     var marks = f.list("marks", Fields.object(GuideReader::mark));
     List<Guide.Line> lines = new ArrayList<>();
     f.may(

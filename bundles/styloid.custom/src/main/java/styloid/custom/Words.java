@@ -60,6 +60,10 @@ final class Words {
     return texts.get("en");
   }
 
+  boolean has(String key) {
+    return byKey.containsKey(key);
+  }
+
   /** Uses the words of one key, if it has any, for another one too. */
   void copy(String from, String to) {
     if (byKey.containsKey(from)) {

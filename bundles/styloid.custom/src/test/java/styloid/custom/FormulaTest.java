@@ -36,21 +36,31 @@ class FormulaTest {
       INT(-2.5)|-3
       LN(1)|0
       LOG(8,2)|3
+      LOG(1000)|3
+      LN(0.5)|-0.6931472
       LOG10(1000)|3
       MAX(a,b,c)|6
       MEDIAN(a,b,c)|2
       MIN(a,b,c)|1
       MOD(7,4)|3
+      MOD(-3,2)|1
       NORMSDIST(1.96)|0.9750021
+      NORMSDIST(-1.96)|0.0249979
+      NORMSDIST(0)|0.5
+      NORMSDIST(0-(NORMSDIST(0)+0.5))|0.1586553
       NORMSINV(0.975)|1.959964
+      NORMSINV(0.025)|-1.959964
       NOT(FALSE)+0|1
       OR(TRUE,FALSE)+0|1
       PI()|3.14159265
       POWER(2,10)|1024
       PRODUCT(a,b,c)|12
       ROUND(2.45,1)|2.5
+      ROUND(-2.45,1)|-2.5
       ROUNDDOWN(2.49,1)|2.4
       ROUNDUP(2.41,1)|2.5
+      ROUNDUP(-2.41,1)|-2.5
+      ROUNDDOWN(-2.49,1)|-2.4
       SIGN(-3)|-1
       SQRT(16)|4
       STDEV(a,b,c)|2.6457513
@@ -58,6 +68,8 @@ class FormulaTest {
       SUM(a,b,c)|9
       SUMSQ(a,b,c)|41
       TRUNC(2.79,1)|2.7
+      TRUNC(-2.79,1)|-2.7
+      ABS(-0.5)|0.5
       VAR(a,b,c)|7
       VARP(a,b,c)|4.6666667
       -2^2|4

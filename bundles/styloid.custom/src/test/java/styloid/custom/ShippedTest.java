@@ -61,7 +61,7 @@ class ShippedTest {
       double m = Double.parseDouble(row.get(mean));
       double s = Double.parseDouble(row.get(sd));
       for (int age : new int[] {youngest, oldest}) {
-        long typed = Math.round(m + s);
+        long typed = Math.round(age == youngest ? m + s : m - s);
         Visit visit = new Visit(module).of(sex, age).number(item, side, "" + typed, unit);
         Result z = visit.result("z", side);
         double expected = (typed - m) / s;

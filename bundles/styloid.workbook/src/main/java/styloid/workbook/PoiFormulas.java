@@ -1,5 +1,6 @@
 package styloid.workbook;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,9 @@ import styloid.spi.Formulas;
 public final class PoiFormulas implements Formulas {
   /** Formulas kept parsed; beyond it all are dropped and made again when needed. */
   private static final int MOST_KEPT = 2000;
+
+  /** The library takes no number below zero for it; the general form does. */
+  private static final String STANDARD = "NORMSDIST";
 
   private final Map<String, Compiled> kept = new LinkedHashMap<>();
   private HSSFWorkbook book;
@@ -86,27 +90,28 @@ public final class PoiFormulas implements Formulas {
   /** The formula with each name replaced by the address of its cell; strings stay as they are. */
   private static String withCells(String formula, Map<String, Cell> cells) {
     StringBuilder out = new StringBuilder();
+    ArrayDeque<String> open = new ArrayDeque<>();
+    String last = "";
     int at = 0;
     while (at < formula.length()) {
       char c = formula.charAt(at);
       int end = at + 1;
       if (c == '"') {
         end = formula.indexOf('"', at + 1) + 1;
-        out.append(formula, at, end);
-      } else if (Character.isLetter(c) || c == '_') {
+      } else if (isWord(c)) {
         while (end < formula.length() && isWord(formula.charAt(end))) {
           end++;
         }
-        String word = formula.substring(at, end);
-        Cell cell = cells.get(word);
-        out.append(cell == null ? word : new CellReference(cell).formatAsString(false));
-      } else if (Character.isDigit(c)) {
-        while (end < formula.length() && isWord(formula.charAt(end))) {
-          end++;
-        }
-        out.append(formula, at, end);
-      } else {
-        out.append(c);
+      } else if (c == '(') {
+        open.push(last);
+      } else if (c == ')' && open.pop().equals(STANDARD)) {
+        out.append(",0,1,TRUE");
+      }
+      last = formula.substring(at, end);
+      Cell cell = cells.get(last);
+      out.append(cell == null ? last : new CellReference(cell).formatAsString(false));
+      if (last.equals(STANDARD)) {
+        out.replace(out.length() - STANDARD.length(), out.length(), "NORMDIST");
       }
       at = end;
     }

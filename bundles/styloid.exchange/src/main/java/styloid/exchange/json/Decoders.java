@@ -33,6 +33,10 @@ public final class Decoders {
     if (node instanceof Node.Num n && n.digits().matches("-?[0-9]{1,9}")) {
       return Integer.valueOf(n.digits());
     }
+    if (node instanceof Node.Num n) {
+      problems.add(node.where(), "must be a whole number, not " + Excerpt.of(n.digits()));
+      return null;
+    }
     return wrong(node, "a whole number", problems);
   }
 
@@ -177,7 +181,7 @@ public final class Decoders {
     if (!known.contains(text)) {
       problems.add(
           node.where(),
-          "\"" + Excerpt.of(text) + "\" is not a " + what + "; " + NearMiss.hint(text, known));
+          "\"" + Excerpt.of(text) + "\" is no " + what + "; " + NearMiss.hint(text, known));
       return null;
     }
     return parse.apply(text);

@@ -100,6 +100,11 @@ public final class Fields {
     return problems;
   }
 
+  /** What a part of the object stands for; what the model refuses is a problem of the object. */
+  public <T> T judged(Supplier<T> maker) {
+    return Decoders.judged(object, problems, maker);
+  }
+
   /** What the object stands for, once all keys were asked for. */
   public <T> T make(Supplier<T> maker) {
     refuseOthers();

@@ -92,9 +92,23 @@ public final class JsonReader {
           "too large or nested too deep: " + Excerpt.ofMessage(e.getOriginalMessage()));
     } catch (JsonProcessingException e) {
       problems.add(
-          here(e.getLocation()), "not valid JSON: " + Excerpt.ofMessage(e.getOriginalMessage()));
+          here(e.getLocation()),
+          "not valid JSON: " + Excerpt.ofMessage(inWords(e.getOriginalMessage())));
     }
     return Optional.empty();
+  }
+
+  /** The library's message without what only its own users understand. */
+  private static String inWords(String message) {
+    return message
+        .replaceAll(":? ?enable `[^`]*` to allow", "")
+        .replaceAll("\\(not recognized as one since [^)]*\\)", "")
+        .replace("((CTRL-CHAR, code 10))", "(the end of the line)")
+        .replace("((CTRL-CHAR, code 9))", "(a tab)")
+        .replaceAll(" ?\\((?:CTRL-CHAR, )?code \\d+\\)", "")
+        .replaceAll("was expecting \\(JSON String[^)]*\\)", "was expecting a value")
+        .replaceAll(" \\(JSON String[^)]*\\)", "")
+        .strip();
   }
 
   /** Innermost place reached, for faults of the text itself. */
