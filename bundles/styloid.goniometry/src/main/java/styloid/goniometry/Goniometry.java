@@ -10,6 +10,8 @@ import styloid.model.Result;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Sheet;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -97,5 +99,10 @@ public final class Goniometry implements TestModule {
       }
     }
     return results;
+  }
+
+  @Override
+  public List<Sheet> sheets(PatientContext context, List<Result> results) {
+    return List.of(GoniometrySheets.of(new SheetBuilder(definition, context, results)));
   }
 }

@@ -11,7 +11,7 @@ import styloid.model.Result;
 import styloid.model.Side;
 import styloid.spi.Group;
 import styloid.spi.Sheet;
-import styloid.spi.Sheets;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -61,7 +61,9 @@ public final class Grading implements TestModule {
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
     List<Result> begun = results.stream().filter(r -> begun(r, context)).toList();
-    return Sheets.fromItems(definition, context, begun);
+    return List.of(
+        GradingSheets.of(
+            new SheetBuilder(definition, context, begun), catalogue, supplies));
   }
 
   private static boolean begun(Result result, PatientContext context) {

@@ -6,6 +6,8 @@ import org.osgi.service.component.annotations.Component;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
+import styloid.spi.Sheet;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -42,5 +44,10 @@ public final class GripModule implements TestModule {
     }
     HANDS.forEach(side -> results.addAll(Curves.of(context.snapshot(), side)));
     return results;
+  }
+
+  @Override
+  public List<Sheet> sheets(PatientContext context, List<Result> results) {
+    return List.of(GripSheets.of(new SheetBuilder(definition, context, results), choice));
   }
 }

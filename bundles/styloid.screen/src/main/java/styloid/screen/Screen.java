@@ -4,6 +4,8 @@ import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.PatientContext;
 import styloid.model.Result;
+import styloid.spi.Sheet;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -20,5 +22,10 @@ public final class Screen implements TestModule {
   @Override
   public List<Result> results(PatientContext context) {
     return new ScreenResults(context.snapshot()).all();
+  }
+
+  @Override
+  public List<Sheet> sheets(PatientContext context, List<Result> results) {
+    return List.of(ScreenSheets.of(new SheetBuilder(definition, context, results)));
   }
 }

@@ -38,9 +38,10 @@ final class Plan {
     pages.add(MethodPage.of(report, own.get(2), banner, say));
     pages.add(CautionsPage.of(report, own.get(3), banner, say));
     pages.add(WorkingsPage.of(report, own.get(4), banner, say));
+    Book.Edge edge = edge(report, banner, say);
     return Book.of(
-        pages,
-        edge(report, banner, say),
+        pages.stream().map(page -> Pagination.of(page, edge.letter())).toList(),
+        edge,
         report.context().evaluation().date(),
         report.context().evaluation().therapist().value(),
         say);
