@@ -22,7 +22,7 @@ import styloid.spi.SheetBuilder;
 /** The fingers in grids: a row a side and finger, the joints from left to right. */
 final class FingerGrids {
   static final Region REGION = Region.FINGERS;
-  private static final int NAME = 30;
+  private static final int NAME = 28;
   private static final int WIDTH = 10;
 
   private final SheetBuilder sheet;
@@ -42,13 +42,12 @@ final class FingerGrids {
     strickland();
     for (Mode mode : Mode.values()) {
       arcs(mode);
+      pastNeutral(mode);
       for (String kind :
           List.of(
               "side-deficit",
               "reference-deficit",
               "reference-percent",
-              "deficit",
-              "hyperextension",
               "change",
               "change-meaning")) {
         results("sheet.fingers-" + kind, mode, "-" + mode.code() + "-" + kind);
@@ -62,7 +61,7 @@ final class FingerGrids {
   private void measured(Mode mode, List<String> totals) {
     ArrayList<Sheet.Column> columns = motionColumns();
     totals.forEach(total -> columns.add(new Sheet.Column(text("sheet." + total), WIDTH)));
-    columns.add(column("head.status", 12));
+    columns.add(column("head.status", 16));
     rows(
         "sheet.fingers-" + mode.code(),
         columns,
@@ -87,7 +86,7 @@ final class FingerGrids {
         List.of("strickland-percent", "strickland-original-class", "strickland-adjusted-class");
     ArrayList<Sheet.Column> columns = nameColumns();
     ids.forEach(id -> columns.add(new Sheet.Column(text("sheet." + id), WIDTH)));
-    columns.add(column("head.status", 12));
+    columns.add(column("head.status", 16));
     rows(
         "sheet.strickland",
         columns,
@@ -104,7 +103,7 @@ final class FingerGrids {
                       text("sheet.of-joint", text("sheet." + plane.id()), text("sheet." + kind)),
                       WIDTH)));
     }
-    columns.add(column("head.status", 12));
+    columns.add(column("head.status", 16));
     rows(
         "sheet.fingers-arc-" + mode.code(),
         columns,
@@ -118,10 +117,40 @@ final class FingerGrids {
         });
   }
 
+  /** Deficit and hyperextension of the joints that go past neutral. */
+  private void pastNeutral(Mode mode) {
+    List<Motion> past = motions.stream().filter(Motion::pastNeutral).toList();
+    ArrayList<Sheet.Column> columns = nameColumns();
+    List<String> kinds = List.of("deficit", "hyperextension");
+    for (String kind : kinds) {
+      past.forEach(
+          motion ->
+              columns.add(
+                  new Sheet.Column(
+                      text("sheet.past", text("motion." + motion.id()), text("sheet." + kind)),
+                      WIDTH)));
+    }
+    columns.add(column("head.status", 16));
+    rows(
+        "sheet.fingers-neutral-" + mode.code(),
+        columns,
+        (place, row) -> {
+          ArrayList<ResultKey> keys = new ArrayList<>();
+          for (String kind : kinds) {
+            past.forEach(
+                motion ->
+                    keys.add(
+                        place.result(
+                            new ResultId(motion.id() + "-" + mode.code() + "-" + kind))));
+          }
+          return keys;
+        });
+  }
+
   /** One result of each motion; those a motion does not have leave their column out. */
   private void results(String heading, Mode mode, String ending) {
     ArrayList<Sheet.Column> columns = motionColumns();
-    columns.add(column("head.status", 12));
+    columns.add(column("head.status", 16));
     String own = ending.startsWith("-" + mode.code()) ? heading + "-" + mode.code() : heading;
     rows(
         own,
@@ -134,7 +163,7 @@ final class FingerGrids {
 
   private static ArrayList<Sheet.Column> nameColumns() {
     return new ArrayList<>(
-        List.of(new Sheet.Column(text("sheet.finger"), NAME), column("head.side", 8)));
+        List.of(new Sheet.Column(text("sheet.finger"), NAME), column("head.side", 7)));
   }
 
   private ArrayList<Sheet.Column> motionColumns() {

@@ -103,6 +103,9 @@ public final class Goniometry implements TestModule {
 
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
-    return List.of(GoniometrySheets.of(new SheetBuilder(definition, context, results)));
+    SheetBuilder sheet = new SheetBuilder(definition, context, results);
+    ArrayList<Sheet> sheets = new ArrayList<>(MotionSummary.of(sheet, Settings.of(context.evaluation().choices())));
+    sheets.add(GoniometrySheets.of(sheet));
+    return sheets;
   }
 }

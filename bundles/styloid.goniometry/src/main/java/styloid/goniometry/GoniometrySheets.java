@@ -1,13 +1,14 @@
 package styloid.goniometry;
 
 import static styloid.spi.SheetBuilder.column;
+import static styloid.spi.SheetBuilder.common;
 import static styloid.spi.SheetBuilder.words;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import styloid.model.Digit;
 import styloid.model.Message;
+import styloid.model.Result;
 import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
@@ -20,9 +21,10 @@ import styloid.spi.Sheets;
 /** The sheet of goniometry: joints first, then the fingers in grids, then pictures of deficits. */
 final class GoniometrySheets {
   static final List<Side> SIDES = List.of(Side.RIGHT, Side.LEFT);
-  private static final int NAME = 30;
+  private static final int NAME = 28;
   private static final int WIDTH = 10;
-  private static final int WORDS = 16;
+  private static final int WORDS = 15;
+  private static final int STATUS = 16;
 
   private final SheetBuilder sheet;
 
@@ -33,175 +35,161 @@ final class GoniometrySheets {
   static Sheet of(SheetBuilder sheet) {
     GoniometrySheets sheets = new GoniometrySheets(sheet);
     sheets.arcs();
+    sheets.results(
+        "sheet.compared-active",
+        "-active-",
+        List.of(
+            "side-deficit",
+            "reference-deficit",
+            "reference-percent",
+            "z",
+            "percentile",
+            "deficit",
+            "hyperextension"));
+    sheets.results(
+        "sheet.compared-passive",
+        "-passive-",
+        List.of("side-deficit", "reference-deficit", "mean-deficit", "deficit", "hyperextension"));
+    sheets.results("sheet.limits", "-", List.of("lag", "limit"));
     for (Mode mode : Mode.values()) {
-      sheets.comparisons(mode);
+      sheets.results(
+          "sheet.changed-" + mode.code(),
+          "-" + mode.code() + "-",
+          List.of("change", "change-meaning"));
     }
-    sheets.limits();
     new FingerGrids(sheet).add();
-    sheets.changes();
-    sheets.picture();
+    sheets.pictures();
     return sheet.rest().sheet();
   }
 
   private static List<Plane> joints() {
-    return Planes.ALL.stream().filter(plane -> !plane.region().equals(FingerGrids.REGION)).toList();
+    return Planes.ALL.stream().filter(plane -> plane.region() != FingerGrids.REGION).toList();
   }
 
   private static List<Motion> motions() {
     return joints().stream().flatMap(plane -> plane.ends().stream()).toList();
   }
 
-  /** Start, end, arc and the written form of each joint plane, active and passive, both sides. */
+  private static Place place(Motion motion, Side side) {
+    return new Place(side, new TreeSet<>(motion.digits()).first());
+  }
+
+  /** Start, end, arc and the written form of each joint plane: a row a side and mode. */
   private void arcs() {
-    ArrayList<Sheet.Column> columns =
-        new ArrayList<>(
-            List.of(
-                new Sheet.Column(text("sheet.joint"), NAME),
-                new Sheet.Column(text("sheet.mode"), 8)));
-    for (Side side : SIDES) {
-      for (String part : List.of("start", "end")) {
-        columns.add(column(side, text("sheet." + part), WIDTH));
-        columns.add(column(side, text("sheet.end-feel-" + part), WIDTH));
-      }
-      columns.add(column(side, text("sheet.arc"), WIDTH));
-      columns.add(column(side, text("sheet.written"), 14));
-    }
-    columns.add(column("head.status", 12));
+    List<Sheet.Column> columns =
+        List.of(
+            new Sheet.Column(text("sheet.joint"), NAME),
+            column("head.side", 7),
+            new Sheet.Column(text("sheet.mode"), WIDTH),
+            new Sheet.Column(text("sheet.start"), WIDTH),
+            new Sheet.Column(text("sheet.end-feel-start"), WIDTH),
+            new Sheet.Column(text("sheet.end"), WIDTH),
+            new Sheet.Column(text("sheet.end-feel-end"), WIDTH),
+            new Sheet.Column(text("sheet.arc"), WIDTH),
+            new Sheet.Column(text("sheet.written"), WORDS),
+            column("head.status", STATUS));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Plane plane : joints()) {
       for (Mode mode : Mode.values()) {
-        addArc(plane, mode, rows);
+        SIDES.forEach(side -> addArc(plane, mode, side, rows));
       }
     }
-    sheet.table(text("sheet.joints"), 2, columns, rows);
+    sheet.table(text("sheet.joints"), 3, columns, rows);
   }
 
-  private void addArc(Plane plane, Mode mode, List<List<Sheet.Cell>> rows) {
-    Digit digit = new TreeSet<>(plane.digits()).first();
+  private void addArc(Plane plane, Mode mode, Side side, List<List<Sheet.Cell>> rows) {
+    Place place = place(plane.away(), side);
     ArrayList<Sheet.Cell> row = new ArrayList<>();
-    ArrayList<ResultKey> results = new ArrayList<>();
-    String name = plane.hasArc() ? "sheet.from-to" : "sheet.one-end";
     row.add(
         words(
-            text(
-                name,
-                text("group." + plane.id()),
-                text("motion." + plane.away().id()),
-                text("motion." + plane.toward().orElse(plane.away()).id()))));
+            plane
+                .toward()
+                .map(
+                    toward ->
+                        text(
+                            "sheet.from-to",
+                            text("motion." + plane.away().id()),
+                            text("motion." + toward.id())))
+                .orElseGet(() -> text("motion." + plane.away().id()))));
+    row.add(words(common("side", side)));
     row.add(words(text("sheet." + mode.code())));
-    for (Side side : SIDES) {
-      Place place = new Place(side, digit);
-      // What has one end only has it as its end; it starts at neutral.
-      List<Motion> ends = plane.ends();
-      if (ends.size() == 1) {
-        row.add(new Sheet.Blank());
-        row.add(new Sheet.Blank());
-      }
-      for (Motion end : ends) {
-        row.add(sheet.entry(place.key(end, mode)));
-        row.add(
-            mode == Mode.PASSIVE ? sheet.entry(place.key(end.endFeel())) : new Sheet.Blank());
-      }
-      for (String kind : List.of("-arc-", "-written-")) {
-        ResultKey key = place.result(new ResultId(plane.id() + kind + mode.code()));
-        results.add(key);
-        row.add(sheet.result(key));
-      }
+    if (!plane.hasArc()) {
+      // It starts at neutral and has one end only.
+      row.add(new Sheet.Blank());
+      row.add(new Sheet.Blank());
     }
+    for (Motion end : plane.ends()) {
+      row.add(sheet.entry(place.key(end, mode)));
+      row.add(mode == Mode.PASSIVE ? sheet.entry(place.key(end.endFeel())) : new Sheet.Blank());
+    }
+    List<ResultKey> results =
+        List.of(
+            place.result(new ResultId(plane.id() + "-arc-" + mode.code())),
+            place.result(new ResultId(plane.id() + "-written-" + mode.code())));
+    results.forEach(key -> row.add(sheet.result(key)));
     row.add(sheet.status(results));
-    addUnlessBlank(rows, row, 2);
+    addUnlessBlank(rows, row, 3);
   }
 
-  private void comparisons(Mode mode) {
-    String code = "-" + mode.code();
-    List<String> kinds =
-        mode == Mode.ACTIVE
-            ? List.of("side-deficit", "reference-deficit", "reference-percent", "z", "percentile")
-            : List.of("side-deficit", "reference-deficit", "mean-deficit");
-    List<String> after =
-        List.of("deficit", "hyperextension");
-    ArrayList<String> all = new ArrayList<>(kinds);
-    all.addAll(after);
-    perSide("sheet.compared" + code, all, code + "-");
-  }
-
-  private void limits() {
-    perSide("sheet.limits", List.of("lag", "limit"), "-");
-  }
-
-  private void changes() {
-    for (Mode mode : Mode.values()) {
-      String code = "-" + mode.code();
-      perSide("sheet.changed" + code, List.of("change", "change-meaning"), code + "-");
-    }
-  }
-
-  /** A row a motion: these results of its right, then of its left. */
-  private void perSide(String heading, List<String> kinds, String before) {
+  /** A row a motion and side with these of its results. */
+  private void results(String heading, String before, List<String> kinds) {
     ArrayList<Sheet.Column> columns =
-        new ArrayList<>(List.of(new Sheet.Column(text("sheet.motion"), NAME)));
-    for (Side side : SIDES) {
-      for (String kind : kinds) {
-        int width = kind.equals("limit") || kind.equals("change-meaning") ? WORDS : WIDTH;
-        columns.add(column(side, text("sheet." + kind), width));
+        new ArrayList<>(
+            List.of(new Sheet.Column(text("sheet.motion"), NAME), column("head.side", 7)));
+    for (String kind : kinds) {
+      columns.add(new Sheet.Column(text("sheet." + kind), WIDTH));
+    }
+    columns.add(column("head.status", STATUS));
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Motion motion : motions()) {
+      for (Side side : SIDES) {
+        ArrayList<Sheet.Cell> row = new ArrayList<>();
+        row.add(words(text("motion." + motion.id())));
+        row.add(words(common("side", side)));
+        List<ResultKey> keys =
+            kinds.stream()
+                .map(kind -> place(motion, side).result(new ResultId(motion.id() + before + kind)))
+                .toList();
+        keys.forEach(key -> row.add(sheet.result(key)));
+        row.add(sheet.status(keys));
+        addUnlessBlank(rows, row, 2);
       }
     }
-    columns.add(column("head.status", 12));
+    sheet.table(text(heading), 2, columns, rows);
+  }
+
+  /** Degrees short of the reference; of the other side where the reference gives none. */
+  private void pictures() {
+    boolean referred =
+        motions().stream()
+            .flatMap(motion -> SIDES.stream().map(side -> deficit(motion, side, "reference")))
+            .anyMatch(key -> sheet.find(key).flatMap(Result::quantity).isPresent());
+    String against = referred ? "reference" : "side";
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Motion motion : motions()) {
       ArrayList<Sheet.Cell> row = new ArrayList<>(List.of(words(text("motion." + motion.id()))));
-      ArrayList<ResultKey> keys = new ArrayList<>();
-      for (Side side : SIDES) {
-        Place place = new Place(side, new TreeSet<>(motion.digits()).first());
-        kinds.forEach(kind -> keys.add(place.result(new ResultId(motion.id() + before + kind))));
-      }
-      keys.forEach(key -> row.add(sheet.result(key)));
-      row.add(sheet.status(keys));
+      SIDES.forEach(side -> row.add(drawn(deficit(motion, side, against))));
       addUnlessBlank(rows, row, 1);
     }
-    sheet.table(text(heading), 1, columns, rows);
+    List<Sheet.Column> columns =
+        List.of(
+            new Sheet.Column(text("sheet.motion"), NAME),
+            column("head.side.right", 7),
+            column("head.side.left", WIDTH));
+    Sheet.Table table = new Sheet.Table(text("chart." + against + "-deficit"), columns, rows);
+    sheet.chart(new Sheet.Chart(table, Unit.DEGREE, List.of(Trace.BARS, Trace.BARS)));
   }
 
-  /** How far each active motion stays short of the reference, both sides beside each other. */
-  private void picture() {
-    for (String kind : List.of("reference-deficit", "side-deficit")) {
-      ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
-      for (Motion motion : motions()) {
-        ArrayList<Sheet.Cell> row = new ArrayList<>(List.of(words(text("motion." + motion.id()))));
-        for (Side side : SIDES) {
-          Place place = new Place(side, new TreeSet<>(motion.digits()).first());
-          row.add(drawn(place.result(new ResultId(motion.id() + "-active-" + kind))));
-        }
-        addUnlessBlank(rows, row, 1);
-      }
-      List<Sheet.Column> columns =
-          List.of(
-              new Sheet.Column(text("sheet.motion"), NAME),
-              column("head.side.right", WIDTH),
-              column("head.side.left", WIDTH));
-      Sheet.Table table = new Sheet.Table(text("chart." + kind), columns, rows);
-      if (kind.equals("reference-deficit") || noReference()) {
-        sheet.chart(new Sheet.Chart(table, Unit.DEGREE, List.of(Trace.BARS, Trace.BARS)));
-      }
-    }
-  }
-
-  /** Whether the chosen reference gave no deficit at all, so that only the other side is left. */
-  private boolean noReference() {
-    return motions().stream()
-        .flatMap(
-            motion ->
-                SIDES.stream()
-                    .map(side -> new Place(side, new TreeSet<>(motion.digits()).first()))
-                    .map(p -> p.result(new ResultId(motion.id() + "-active-reference-deficit"))))
-        .noneMatch(key -> sheet.find(key).flatMap(r -> r.quantity()).isPresent());
+  private static ResultKey deficit(Motion motion, Side side, String against) {
+    return place(motion, side)
+        .result(new ResultId(motion.id() + "-active-" + against + "-deficit"));
   }
 
   /** A number read from its own cell, without that cell's name; blank where there is none. */
   private Sheet.Cell drawn(ResultKey key) {
     return sheet
         .find(key)
-        .flatMap(result -> result.quantity())
+        .flatMap(Result::quantity)
         .<Sheet.Cell>map(q -> Sheets.copy(key, q, 0))
         .orElseGet(Sheet.Blank::new);
   }

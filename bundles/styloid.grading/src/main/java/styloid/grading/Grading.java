@@ -61,9 +61,10 @@ public final class Grading implements TestModule {
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
     List<Result> begun = results.stream().filter(r -> begun(r, context)).toList();
-    return List.of(
-        GradingSheets.of(
-            new SheetBuilder(definition, context, begun), catalogue, supplies));
+    SheetBuilder sheet = new SheetBuilder(definition, context, begun);
+    ArrayList<Sheet> sheets = new ArrayList<>(GradingSheets.summary(sheet, catalogue));
+    sheets.add(GradingSheets.of(sheet, catalogue, supplies));
+    return sheets;
   }
 
   private static boolean begun(Result result, PatientContext context) {

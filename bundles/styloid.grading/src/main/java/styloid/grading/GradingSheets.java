@@ -9,10 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import styloid.model.Choice;
 import styloid.model.Digit;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Message;
+import styloid.model.Result;
 import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
@@ -23,6 +25,7 @@ import styloid.spi.SheetBuilder;
 final class GradingSheets {
   private static final List<Side> SIDES = List.of(Side.RIGHT, Side.LEFT);
   private static final int NAME = 30;
+  private static final int MOST_OF_SUMMARY = 8;
 
   /** What is recorded of a motion, in the order of the columns, with their widths. */
   private static final List<Map.Entry<String, Integer>> ITEMS =
@@ -54,6 +57,42 @@ final class GradingSheets {
     return sheet.rest().sheet();
   }
 
+  /** For the first page: the motions whose grade is not 5 at both sides, or in doubt. */
+  static List<Sheet> summary(SheetBuilder sheet, List<Motion> catalogue) {
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Motion motion : catalogue) {
+      for (Digit digit : new TreeSet<>(motion.digits())) {
+        if (SIDES.stream().anyMatch(side -> notable(sheet, motion, side, digit))) {
+          ArrayList<Sheet.Cell> row = new ArrayList<>();
+          row.add(words(SheetBuilder.ofDigit(text("group." + motion.id()), digit)));
+          SIDES.forEach(
+              side -> row.add(sheet.again(result(motion.id() + "-grade", side, digit))));
+          boolean doubtful =
+              SIDES.stream()
+                  .anyMatch(side -> !is(sheet, motion.id() + "-doubt", side, digit, "no-doubt"));
+          row.add(doubtful ? words(text("sheet.doubtful")) : new Sheet.Blank());
+          rows.add(row);
+        }
+      }
+    }
+    return sheet.summary(text("sheet.summary"), MOST_OF_SUMMARY, rows);
+  }
+
+  private static boolean notable(SheetBuilder sheet, Motion motion, Side side, Digit digit) {
+    return !is(sheet, motion.id() + "-grade", side, digit, "5")
+        || !is(sheet, motion.id() + "-doubt", side, digit, "no-doubt");
+  }
+
+  /** Whether a result is this answer; also true where it has no value. */
+  private static boolean is(
+      SheetBuilder sheet, String id, Side side, Digit digit, String code) {
+    return sheet
+        .find(result(id, side, digit))
+        .flatMap(Result::value)
+        .map(new Choice(code)::equals)
+        .orElse(true);
+  }
+
   private void motions() {
     ArrayList<Sheet.Column> columns =
         new ArrayList<>(
@@ -64,7 +103,7 @@ final class GradingSheets {
                 new Sheet.Column(text("sheet.doubt"), 18)));
     ITEMS.forEach(
         item -> columns.add(new Sheet.Column(text("sheet." + item.getKey()), item.getValue())));
-    columns.add(column("head.status", 13));
+    columns.add(column("head.status", 16));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Motion motion : catalogue) {
       for (Digit digit : new TreeSet<>(motion.digits())) {
@@ -101,7 +140,7 @@ final class GradingSheets {
     for (String kind : Supply.RESULTS) {
       columns.add(new Sheet.Column(text("sheet." + kind), kind.equals("median") ? 18 : 11));
     }
-    columns.add(column("head.status", 12));
+    columns.add(column("head.status", 16));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Supply supply : supplies) {
       for (Side side : SIDES) {

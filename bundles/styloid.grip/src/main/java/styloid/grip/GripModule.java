@@ -48,6 +48,9 @@ public final class GripModule implements TestModule {
 
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
-    return List.of(GripSheets.of(new SheetBuilder(definition, context, results), choice));
+    SheetBuilder sheet = new SheetBuilder(definition, context, results);
+    ArrayList<Sheet> sheets = new ArrayList<>(GripSheets.summary(sheet));
+    sheets.add(GripSheets.of(sheet, choice));
+    return sheets;
   }
 }

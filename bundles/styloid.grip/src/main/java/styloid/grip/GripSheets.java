@@ -38,6 +38,22 @@ final class GripSheets {
     return sheet.rest().sheet();
   }
 
+  /** For the first page: the mean of each hand, and where it stands against the norm. */
+  static List<Sheet> summary(SheetBuilder sheet) {
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Measure measure : Measure.values()) {
+      for (String kind : List.of("mean-", "band-")) {
+        String what = kind.equals("mean-") ? "sheet.mean-of" : "sheet.band-of";
+        ArrayList<Sheet.Cell> row = new ArrayList<>();
+        row.add(words(Say.step(what, name(measure))));
+        HANDS.forEach(side -> row.add(sheet.again(Say.key(kind + measure.code(), side))));
+        row.add(new Sheet.Blank());
+        addUnlessBlank(rows, row, 1);
+      }
+    }
+    return sheet.summary(Say.step("sheet.summary"), 2 * Measure.values().length, rows);
+  }
+
   private void trials() {
     ArrayList<Sheet.Column> columns = new ArrayList<>(List.of(column("head.item", NAME)));
     for (Side side : HANDS) {
@@ -68,7 +84,7 @@ final class GripSheets {
       columns.add(new Sheet.Column(Say.step("sheet." + what), WIDTH));
     }
     columns.add(new Sheet.Column(Say.step("sheet.band"), WORDS));
-    columns.add(column("head.status", WORDS));
+    columns.add(column("head.status", 16));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Measure measure : Measure.values()) {
       for (Side side : HANDS) {
@@ -105,7 +121,7 @@ final class GripSheets {
             column(Side.RIGHT, Say.step("sheet.change-percent"), WIDTH),
             column(Side.LEFT, Say.step("sheet.change"), WIDTH),
             column(Side.LEFT, Say.step("sheet.change-percent"), WIDTH),
-            column("head.status", WORDS));
+            column("head.status", 16));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Measure measure : Measure.values()) {
       String code = measure.code();

@@ -13,10 +13,18 @@ import styloid.model.Unit;
  * any exporter can write it.
  */
 public record Sheet(String id, Message title, List<Block> blocks) {
+  /** Id of a sheet whose few lines belong on the first page of a report, not on one of their own. */
+  public static final String SUMMARY = "summary";
+
   public Sheet {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(title, "title");
     blocks = List.copyOf(blocks);
+  }
+
+  /** Whether it belongs on the first page of a report. */
+  public boolean ofSummary() {
+    return id.equals(SUMMARY);
   }
 
   /** A part of a sheet. */

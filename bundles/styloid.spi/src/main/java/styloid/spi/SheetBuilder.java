@@ -15,11 +15,13 @@ import styloid.model.ItemKey;
 import styloid.model.Message;
 import styloid.model.Outcome;
 import styloid.model.PatientContext;
+import styloid.model.Quantity;
 import styloid.model.Result;
 import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.SourceStatus;
+import styloid.model.Value;
 
 /**
  * Puts a test's sheet together so that nothing is left out: it knows which entries and results
@@ -29,6 +31,7 @@ import styloid.model.SourceStatus;
 public final class SheetBuilder {
   private static final int NAME_WIDTH = 34;
   private static final int VALUE_WIDTH = 12;
+  private static final int STATUS_WIDTH = 16;
   private static final int REASON_WIDTH = 60;
 
   private final TestDefinition definition;
@@ -112,7 +115,7 @@ public final class SheetBuilder {
             .map(result -> result.why().status())
             .max(SourceStatus::compareTo);
     return weakest
-        .<Sheet.Cell>map(status -> words(common("status", status)))
+        .<Sheet.Cell>map(status -> words(common("status-of." + status.code())))
         .orElseGet(Sheet.Blank::new);
   }
 
@@ -199,7 +202,7 @@ public final class SheetBuilder {
             column("head.side.right", VALUE_WIDTH),
             column("head.side.left", VALUE_WIDTH),
             column("head.no-side", VALUE_WIDTH),
-            column("head.status", 16));
+            column("head.status", STATUS_WIDTH));
     table(common("head.results"), 1, columns, rows);
   }
 
@@ -229,6 +232,68 @@ public final class SheetBuilder {
     }
     Message title = Message.of(definition.id(), "test.title");
     return new Sheet(definition.id().value(), title, all);
+  }
+
+  /**
+   * Lines for the first page of a report: a table of right and left, without names of its own.
+   * Empty when there are no rows.
+   *
+   * @param most the longest list still read at a glance; more are left out and counted
+   */
+  public List<Sheet> summary(Message heading, int most, List<List<Sheet.Cell>> rows) {
+    if (rows.isEmpty()) {
+      return List.of();
+    }
+    List<Sheet.Column> columns =
+        List.of(
+            column("head.item", NAME_WIDTH),
+            column("head.side.right", VALUE_WIDTH),
+            column("head.side.left", VALUE_WIDTH),
+            column("head.remark", VALUE_WIDTH));
+    ArrayList<Sheet.Block> lines = new ArrayList<>();
+    lines.add(new Sheet.Table(heading, columns, rows.subList(0, Math.min(most, rows.size()))));
+    if (rows.size() > most) {
+      lines.add(new Sheet.Paragraph(common("more-rows", rows.size() - most), Sheet.Role.TEXT));
+    }
+    Message title = Message.of(definition.id(), "test.title");
+    return List.of(new Sheet(Sheet.SUMMARY, title, lines));
+  }
+
+  /** The value of a result once more, without its name; blank where it has none. */
+  public Sheet.Cell again(ResultKey key) {
+    Optional<Result> found = find(key).filter(result -> result.value().isPresent());
+    return found
+        .flatMap(Result::quantity)
+        .map(quantity -> Sheets.copy(key, quantity, decimals(key)))
+        .or(() -> found.map(result -> unnamed(Sheets.derived(definition, result))))
+        .orElseGet(Sheet.Blank::new);
+  }
+
+  private int decimals(ResultKey key) {
+    return definition.result(key).map(ResultDefinition::decimals).orElse(1);
+  }
+
+  /** The value of an entry once more, without its name; blank where nothing is recorded. */
+  public Sheet.Cell again(ItemKey key) {
+    Optional<Value> value =
+        recorded(key) ? context.snapshot().value(key) : Optional.<Value>empty();
+    return value
+        .filter(Quantity.class::isInstance)
+        .map(Quantity.class::cast)
+        .<Sheet.Cell>map(
+            q ->
+                new Sheet.Derived(
+                    q.amount(),
+                    q.unit(),
+                    Math.max(0, q.amount().scale()),
+                    Optional.of(key.cellName()),
+                    Optional.empty()))
+        .or(() -> value.map(v -> unnamed(Sheets.entered(key, v))))
+        .orElseGet(Sheet.Blank::new);
+  }
+
+  private static Sheet.Cell unnamed(Sheet.Cell cell) {
+    return cell instanceof Sheet.Words words ? words(words.text()) : cell;
   }
 
   /** "wrist extension, index finger". */

@@ -6,7 +6,7 @@ package styloid.workbook;
  */
 final class Heights {
   /** Height of a row of one line. */
-  static final double USUAL = 13.5;
+  static final double USUAL = 12.9;
 
   private static final double POINTS_A_LINE = 1.32;
   private static final double HIGHEST_ROW = 409;

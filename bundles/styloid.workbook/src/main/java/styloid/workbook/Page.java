@@ -14,6 +14,7 @@ import java.util.List;
  * @param onePage whether it is printed on one page
  * @param blocks what should stay together on a printed page, from the top
  * @param breaks indices of the rows a new printed page begins with
+ * @param printed how many rows are printed; the others stay on the screen
  */
 record Page(
     String name,
@@ -24,7 +25,8 @@ record Page(
     int repeated,
     boolean onePage,
     List<Block> blocks,
-    List<Integer> breaks) {
+    List<Integer> breaks,
+    int printed) {
   /** Widest page, in characters, that is still printed upright. */
   private static final int UPRIGHT = 112;
 
@@ -62,18 +64,41 @@ record Page(
         repeated,
         onePage,
         List.of(),
-        List.of());
+        List.of(),
+        lines.size());
   }
 
   Page withLines(List<Line> other) {
     return new Page(
-        name, other, widths, frozenRows, frozenColumns, repeated, onePage, blocks, breaks);
+        name,
+        other,
+        widths,
+        frozenRows,
+        frozenColumns,
+        repeated,
+        onePage,
+        blocks,
+        breaks,
+        printed);
   }
 
   /** The same with its tables kept together; where they are follows from the breaks. */
   Page broken(List<Line> other, List<Integer> before) {
     return new Page(
-        name, other, widths, frozenRows, frozenColumns, repeated, onePage, List.of(), before);
+        name,
+        other,
+        widths,
+        frozenRows,
+        frozenColumns,
+        repeated,
+        onePage,
+        List.of(),
+        before,
+        other.size());
+  }
+
+  boolean wholePrinted() {
+    return printed == lines.size();
   }
 
   int width() {

@@ -29,6 +29,7 @@ final class PageBuilder {
   private boolean onePage;
   private final ArrayList<Page.Block> blocks = new ArrayList<>();
   private int headingRow = -1;
+  private int printed = -1;
 
   PageBuilder(String name, Banner banner) {
     this.name = name;
@@ -44,6 +45,12 @@ final class PageBuilder {
 
   PageBuilder freezeFirstColumn() {
     frozenFirstColumn = true;
+    return this;
+  }
+
+  /** What follows stays on the screen. */
+  PageBuilder printedSoFar() {
+    printed = lines.size();
     return this;
   }
 
@@ -196,6 +203,7 @@ final class PageBuilder {
         repeats ? headRow : -1,
         onePage,
         blocks,
-        List.of());
+        List.of(),
+        printed < 0 ? lines.size() : printed);
   }
 }

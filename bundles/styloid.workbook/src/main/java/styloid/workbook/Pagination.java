@@ -21,7 +21,7 @@ final class Pagination {
   private static final double CHARACTER = 5.25;
 
   /** Fonts and printers differ a little; what is nearly full counts as full. */
-  private static final double USED = 0.93;
+  private static final double USED = 0.96;
 
   private final Page page;
   private final double room;
@@ -39,7 +39,7 @@ final class Pagination {
   }
 
   static Page of(Page page, boolean letter) {
-    if (page.onePage() || page.repeated() >= 0 || page.blocks().isEmpty()) {
+    if (page.onePage() || page.repeated() >= 0 || !page.wholePrinted() || page.blocks().isEmpty()) {
       return page;
     }
     return new Pagination(page, letter).pages();

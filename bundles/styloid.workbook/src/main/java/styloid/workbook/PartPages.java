@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import styloid.model.Entry;
 import styloid.model.Message;
+import styloid.model.TestId;
 import styloid.spi.Report;
 import styloid.spi.Sheet;
 
@@ -29,6 +30,14 @@ final class PartPages {
   Page page(Sheet sheet, String name, Banner banner) {
     PageBuilder page = new PageBuilder(name, banner).freezeFirstColumn();
     page.across(say.own("legend"), Look.LEGEND);
+    blocks(page, sheet);
+    if (sheet.blocks().isEmpty()) {
+      page.across(say.own("sheet.empty"), Look.TEXT);
+    }
+    return page.build();
+  }
+
+  private void blocks(PageBuilder page, Sheet sheet) {
     for (Sheet.Block block : sheet.blocks()) {
       if (block instanceof Sheet.Chart chart) {
         chart(page, chart);
@@ -39,10 +48,20 @@ final class PartPages {
         page.across(say.message(paragraph.text()), look(paragraph.role()));
       }
     }
-    if (sheet.blocks().isEmpty()) {
-      page.across(say.own("sheet.empty"), Look.TEXT);
+  }
+
+  /** Adds what the tests have for the first page; answers which tests had something. */
+  Set<TestId> summaries(PageBuilder page, Report report) {
+    HashSet<TestId> summed = new HashSet<>();
+    for (Report.Part part : report.parts()) {
+      for (Sheet sheet : part.sheets()) {
+        if (sheet.ofSummary()) {
+          summed.add(part.definition().id());
+          blocks(page, sheet);
+        }
+      }
     }
-    return page.build();
+    return summed;
   }
 
   private static Look look(Sheet.Role role) {

@@ -88,7 +88,12 @@ final class SheetWriter {
     sheet.getFooter().setLeft(edge.bottom());
     sheet.getFooter().setRight(edge.bottomRight());
     page.breaks().forEach(first -> sheet.setRowBreak(first - 1));
-    if (page.repeated() >= 0) {
+    if (!page.wholePrinted()) {
+      int index = sheet.getWorkbook().getSheetIndex(sheet);
+      int last = page.widths().size() - 1;
+      sheet.getWorkbook().setPrintArea(index, 0, last, 0, page.printed() - 1);
+    }
+    if (page.repeated() >= 0 && page.wholePrinted()) {
       int head = page.repeated();
       sheet.setRepeatingRows(new CellRangeAddress(head, head, -1, -1));
     }

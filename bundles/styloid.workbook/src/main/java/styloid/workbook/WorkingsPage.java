@@ -24,7 +24,7 @@ final class WorkingsPage {
       }
     }
     if (rows.isEmpty()) {
-      return page.across(say.own("summary.no-results"), Look.TEXT).build();
+      return page.across(say.own("workings.none"), Look.TEXT).build();
     }
     List<String> heads =
         List.of(
@@ -32,7 +32,11 @@ final class WorkingsPage {
             say.own("head.place"),
             say.own("head.rule"),
             say.own("head.steps"));
-    return page.across(say.own("workings.lead"), Look.LEGEND).table(heads, WIDTHS, rows).build();
+    return page
+        .across(say.own("workings.lead"), Look.LEGEND)
+        .printedSoFar()
+        .table(heads, WIDTHS, rows)
+        .build();
   }
 
   private static List<Box> row(Result result, Say say) {
