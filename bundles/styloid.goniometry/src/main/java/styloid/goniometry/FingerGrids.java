@@ -22,8 +22,8 @@ import styloid.spi.SheetBuilder;
 /** The fingers in grids: a row a side and finger, the joints from left to right. */
 final class FingerGrids {
   static final Region REGION = Region.FINGERS;
-  private static final int NAME = 28;
-  private static final int WIDTH = 10;
+  private static final int NAME = 26;
+  private static final int WIDTH = 9;
 
   private final SheetBuilder sheet;
   private final List<Plane> planes =

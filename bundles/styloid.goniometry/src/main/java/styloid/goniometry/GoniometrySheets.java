@@ -21,8 +21,8 @@ import styloid.spi.Sheets;
 /** The sheet of goniometry: joints first, then the fingers in grids, then pictures of deficits. */
 final class GoniometrySheets {
   static final List<Side> SIDES = List.of(Side.RIGHT, Side.LEFT);
-  private static final int NAME = 28;
-  private static final int WIDTH = 10;
+  private static final int NAME = 26;
+  private static final int WIDTH = 9;
   private static final int WORDS = 15;
   private static final int STATUS = 16;
 

@@ -28,8 +28,8 @@ import styloid.spi.SheetBuilder;
 
 /** Pictures of grip: every trial beside the norm, pinch beside the norm, positions, visits. */
 final class GripCharts {
-  private static final int NAME = 30;
-  private static final int WIDTH = 12;
+  private static final int NAME = 26;
+  private static final int WIDTH = 10;
   private static final List<Side> HANDS = List.of(Side.RIGHT, Side.LEFT);
   private static final List<Trace> BAND = List.of(Trace.LIMIT, Trace.MIDDLE, Trace.LIMIT);
 

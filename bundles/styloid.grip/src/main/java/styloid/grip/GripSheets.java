@@ -18,9 +18,9 @@ import styloid.spi.SheetBuilder;
 
 /** The sheet of the test: trials, statistics beside the norm, side and change, then the curves. */
 final class GripSheets {
-  private static final int NAME = 30;
-  private static final int WIDTH = 12;
-  private static final int WORDS = 18;
+  private static final int NAME = 26;
+  private static final int WIDTH = 10;
+  private static final int WORDS = 16;
   private static final List<Side> HANDS = List.of(Side.RIGHT, Side.LEFT);
 
   private final SheetBuilder sheet;

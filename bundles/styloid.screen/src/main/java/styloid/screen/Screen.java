@@ -1,5 +1,6 @@
 package styloid.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.PatientContext;
@@ -26,6 +27,9 @@ public final class Screen implements TestModule {
 
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
-    return List.of(ScreenSheets.of(new SheetBuilder(definition, context, results)));
+    SheetBuilder sheet = new SheetBuilder(definition, context, results);
+    ArrayList<Sheet> sheets = new ArrayList<>(ScreenSheets.summary(sheet));
+    sheets.add(ScreenSheets.of(sheet));
+    return sheets;
   }
 }

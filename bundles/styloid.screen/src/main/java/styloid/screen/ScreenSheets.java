@@ -39,10 +39,22 @@ final class ScreenSheets {
     return sheet.rest().sheet();
   }
 
+  /** For the first page: how many motions go on to be measured and graded. */
+  static List<Sheet> summary(SheetBuilder sheet) {
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    ArrayList<Sheet.Cell> row = new ArrayList<>(List.of(words(text("result.put-forward"))));
+    SIDES.forEach(side -> row.add(sheet.again(result("put-forward", side))));
+    row.add(new Sheet.Blank());
+    if (row.stream().skip(1).anyMatch(cell -> !(cell instanceof Sheet.Blank))) {
+      rows.add(row);
+    }
+    return sheet.summary(text("test.title"), 1, rows);
+  }
+
   private static void motions(SheetBuilder sheet) {
     ArrayList<Sheet.Column> columns =
         new ArrayList<>(
-            List.of(column("head.region", 14), new Sheet.Column(text("sheet.motion-head"), 26)));
+            List.of(column("head.region", 14), new Sheet.Column(text("sheet.motion-head"), 31)));
     for (Side side : SIDES) {
       for (Part part : PARTS) {
         columns.add(column(side, text(part.head()), part.width()));

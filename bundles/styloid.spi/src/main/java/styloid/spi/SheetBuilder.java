@@ -251,7 +251,13 @@ public final class SheetBuilder {
             column("head.side.left", VALUE_WIDTH),
             column("head.remark", VALUE_WIDTH));
     ArrayList<Sheet.Block> lines = new ArrayList<>();
-    lines.add(new Sheet.Table(heading, columns, rows.subList(0, Math.min(most, rows.size()))));
+    List<List<Sheet.Cell>> first = rows.subList(0, Math.min(most, rows.size()));
+    int used = first.stream().allMatch(row -> row.get(3) instanceof Sheet.Blank) ? 3 : 4;
+    lines.add(
+        new Sheet.Table(
+            heading,
+            columns.subList(0, used),
+            first.stream().map(row -> row.subList(0, used)).toList()));
     if (rows.size() > most) {
       lines.add(new Sheet.Paragraph(common("more-rows", rows.size() - most), Sheet.Role.TEXT));
     }

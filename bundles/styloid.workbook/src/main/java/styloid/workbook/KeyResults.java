@@ -33,6 +33,9 @@ final class KeyResults {
 
   /** {@code summed} are the tests that said themselves what belongs on the first page. */
   static void add(PageBuilder page, Report report, Set<TestId> summed, Say say) {
+    if (report.context().results().all().stream().allMatch(r -> r.value().isEmpty())) {
+      page.across(say.own("summary.no-results"), Look.TEXT);
+    }
     for (TestDefinition test : report.definitions()) {
       List<Map<Side, Result>> found = summed.contains(test.id()) ? List.of() : found(test, report);
       List<Map<Side, Result>> shown = shown(test, found, say);

@@ -11,10 +11,16 @@ final class PageBuilder {
 
   private static final int WIDEST_LAST = 80;
 
+  /** Widest a column grows to have its texts in one line. */
+  private static final int WIDEST_SPREAD = 62;
+
+  /** Characters of a page printed upright at a size still read with ease. */
+  private static final int FULL = 130;
+
   private static final int NARROWEST = 7;
 
   /** Longer words are broken. */
-  private static final int LONGEST_WORD = 15;
+  private static final int LONGEST_WORD = 12;
 
   private static final int BANNER_ROWS = 3;
 
@@ -30,6 +36,9 @@ final class PageBuilder {
   private final ArrayList<Page.Block> blocks = new ArrayList<>();
   private int headingRow = -1;
   private int printed = -1;
+
+  /** Longest text of each column. */
+  private final ArrayList<Integer> lengths = new ArrayList<>();
 
   PageBuilder(String name, Banner banner) {
     this.name = name;
@@ -117,6 +126,12 @@ final class PageBuilder {
     headingRow = -1;
     lines.add(Line.of(headBoxes));
     rows.forEach(row -> lines.add(Line.of(row)));
+    for (List<Box> row : rows) {
+      for (int i = 0; i < row.size(); i++) {
+        int length = row.get(i) instanceof Box.Words words ? longestLine(words.text()) : 0;
+        atLeast(lengths, i, length);
+      }
+    }
     blocks.add(new Page.Block(first, head, lines.size()));
   }
 
@@ -158,7 +173,7 @@ final class PageBuilder {
   /** Characters a cell cannot do with less than: a number, or the longest word of a text. */
   private static int unbreakable(Box box) {
     return box.match(
-        words -> Math.min(LONGEST_WORD, longestWord(words.text())),
+        words -> Math.min(LONGEST_WORD, longestWord(words.text()) - 1),
         figure -> shown(figure.value(), figure.format()),
         live -> shown(live.value(), live.format()),
         gap -> 0);
@@ -180,6 +195,23 @@ final class PageBuilder {
     return longest + 2;
   }
 
+  /**
+   * Gives the columns whose texts wrap what is left of a full page's width, so that a page takes
+   * more rows: what is narrower than that is printed no larger.
+   */
+  private void spread(List<Integer> widths) {
+    int left = FULL - widths.stream().mapToInt(Integer::intValue).sum();
+    for (int i = 0; i < widths.size() && left > 0; i++) {
+      int wanted = Math.min(WIDEST_SPREAD, i < lengths.size() ? lengths.get(i) : 0);
+      int more = Math.max(0, Math.min(left, wanted - widths.get(i)));
+      widths.set(i, widths.get(i) + more);
+      left -= more;
+    }
+    if (left > 0) {
+      widths.set(0, widths.get(0) + left);
+    }
+  }
+
   Page build() {
     ArrayList<Integer> widths = new ArrayList<>();
     int columns = Math.max(declared.size(), needed.size());
@@ -192,6 +224,7 @@ final class PageBuilder {
     if (widths.isEmpty()) {
       widths.addAll(Collections.nCopies(4, 25));
     }
+    spread(widths);
     boolean repeats = headRow >= 0 && sameHeads;
     int frozen = repeats && headRow <= BANNER_ROWS + 2 ? headRow + 1 : BANNER_ROWS;
     return new Page(

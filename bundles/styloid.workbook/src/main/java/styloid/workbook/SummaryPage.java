@@ -43,6 +43,12 @@ final class SummaryPage {
     Patient patient = report.context().patient();
     String sex = patient.sex().map(say.texts()::word).orElseGet(() -> say.own("not-recorded"));
     page.heading(say.own("summary.person"));
+    page.row(
+        List.of(
+            Box.words(say.own("label.patient"), Look.ROW_HEAD),
+            Box.words(patient.name(), Look.TEXT),
+            Box.words(say.own("label.record-number"), Look.ROW_HEAD),
+            Box.words(patient.recordNumber(), Look.TEXT)));
     page.across(say.own("summary.diagnosis", say.orUnknown(patient.diagnosis())), Look.TEXT);
     page.across(
         say.own(

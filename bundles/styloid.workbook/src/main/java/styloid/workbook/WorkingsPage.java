@@ -24,7 +24,7 @@ final class WorkingsPage {
       }
     }
     if (rows.isEmpty()) {
-      return page.across(say.own("workings.none"), Look.TEXT).build();
+      return page.across(say.own("summary.no-results"), Look.TEXT).build();
     }
     List<String> heads =
         List.of(
