@@ -61,7 +61,7 @@ final class FingerGrids {
   private void measured(Mode mode, List<String> totals) {
     ArrayList<Sheet.Column> columns = motionColumns();
     totals.forEach(total -> columns.add(new Sheet.Column(text("sheet." + total), WIDTH)));
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     rows(
         "sheet.fingers-" + mode.code(),
         columns,
@@ -86,7 +86,7 @@ final class FingerGrids {
         List.of("strickland-percent", "strickland-original-class", "strickland-adjusted-class");
     ArrayList<Sheet.Column> columns = nameColumns();
     ids.forEach(id -> columns.add(new Sheet.Column(text("sheet." + id), WIDTH)));
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     rows(
         "sheet.strickland",
         columns,
@@ -103,7 +103,7 @@ final class FingerGrids {
                       text("sheet.of-joint", text("sheet." + plane.id()), text("sheet." + kind)),
                       WIDTH)));
     }
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     rows(
         "sheet.fingers-arc-" + mode.code(),
         columns,
@@ -130,7 +130,7 @@ final class FingerGrids {
                       text("sheet.past", text("motion." + motion.id()), text("sheet." + kind)),
                       WIDTH)));
     }
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     rows(
         "sheet.fingers-neutral-" + mode.code(),
         columns,
@@ -150,7 +150,7 @@ final class FingerGrids {
   /** One result of each motion; those a motion does not have leave their column out. */
   private void results(String heading, Mode mode, String ending) {
     ArrayList<Sheet.Column> columns = motionColumns();
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     String own = ending.startsWith("-" + mode.code()) ? heading + "-" + mode.code() : heading;
     rows(
         own,
@@ -162,8 +162,7 @@ final class FingerGrids {
   }
 
   private static ArrayList<Sheet.Column> nameColumns() {
-    return new ArrayList<>(
-        List.of(new Sheet.Column(text("sheet.finger"), NAME), column("head.side", 7)));
+    return new ArrayList<>(List.of(new Sheet.Column(text("sheet.finger"), NAME)));
   }
 
   private ArrayList<Sheet.Column> motionColumns() {
@@ -186,16 +185,15 @@ final class FingerGrids {
     for (Side side : GoniometrySheets.SIDES) {
       for (Digit digit : EnumSet.copyOf(Item.FINGERS)) {
         ArrayList<Sheet.Cell> row = new ArrayList<>();
-        row.add(words(common("digit", digit)));
-        row.add(words(common("side", side)));
+        row.add(words(common("place", side, digit)));
         List<ResultKey> keys = fill.apply(new Place(side, digit), row);
         keys.forEach(key -> row.add(sheet.result(key)));
         if (row.size() < columns.size()) {
           row.add(sheet.status(keys));
         }
-        addUnlessBlank(rows, row, 2);
+        addUnlessBlank(rows, row, 1);
       }
     }
-    sheet.table(text(heading), 2, columns, rows);
+    sheet.table(text(heading), 1, columns, rows);
   }
 }

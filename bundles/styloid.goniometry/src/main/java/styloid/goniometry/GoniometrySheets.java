@@ -23,8 +23,8 @@ final class GoniometrySheets {
   static final List<Side> SIDES = List.of(Side.RIGHT, Side.LEFT);
   private static final int NAME = 26;
   private static final int WIDTH = 9;
-  private static final int WORDS = 15;
-  private static final int STATUS = 16;
+  private static final int WORDS = 12;
+  private static final int STATUS = 10;
 
   private final SheetBuilder sheet;
 
@@ -86,7 +86,7 @@ final class GoniometrySheets {
             new Sheet.Column(text("sheet.end"), WIDTH),
             new Sheet.Column(text("sheet.end-feel-end"), WIDTH),
             new Sheet.Column(text("sheet.arc"), WIDTH),
-            new Sheet.Column(text("sheet.written"), WORDS),
+            new Sheet.Column(text("sheet.written"), WIDTH),
             column("head.status", STATUS));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Plane plane : joints()) {
@@ -137,7 +137,8 @@ final class GoniometrySheets {
         new ArrayList<>(
             List.of(new Sheet.Column(text("sheet.motion"), NAME), column("head.side", 7)));
     for (String kind : kinds) {
-      columns.add(new Sheet.Column(text("sheet." + kind), WIDTH));
+      int width = kind.equals("limit") || kind.equals("change-meaning") ? WORDS : WIDTH;
+      columns.add(new Sheet.Column(text("sheet." + kind), width));
     }
     columns.add(column("head.status", STATUS));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();

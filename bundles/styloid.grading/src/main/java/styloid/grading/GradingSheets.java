@@ -103,7 +103,7 @@ final class GradingSheets {
                 new Sheet.Column(text("sheet.doubt"), 18)));
     ITEMS.forEach(
         item -> columns.add(new Sheet.Column(text("sheet." + item.getKey()), item.getValue())));
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Motion motion : catalogue) {
       for (Digit digit : new TreeSet<>(motion.digits())) {
@@ -140,7 +140,7 @@ final class GradingSheets {
     for (String kind : Supply.RESULTS) {
       columns.add(new Sheet.Column(text("sheet." + kind), kind.equals("median") ? 18 : 11));
     }
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Supply supply : supplies) {
       for (Side side : SIDES) {

@@ -84,7 +84,7 @@ final class GripSheets {
       columns.add(new Sheet.Column(Say.step("sheet." + what), WIDTH));
     }
     columns.add(new Sheet.Column(Say.step("sheet.band"), WORDS));
-    columns.add(column("head.status", 16));
+    columns.add(column("head.status", 10));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Measure measure : Measure.values()) {
       for (Side side : HANDS) {
@@ -121,7 +121,7 @@ final class GripSheets {
             column(Side.RIGHT, Say.step("sheet.change-percent"), WIDTH),
             column(Side.LEFT, Say.step("sheet.change"), WIDTH),
             column(Side.LEFT, Say.step("sheet.change-percent"), WIDTH),
-            column("head.status", 16));
+            column("head.status", 10));
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Measure measure : Measure.values()) {
       String code = measure.code();

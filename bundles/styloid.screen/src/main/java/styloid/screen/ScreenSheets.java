@@ -89,7 +89,7 @@ final class ScreenSheets {
 
   private static void areas(SheetBuilder sheet) {
     ArrayList<Sheet.Column> columns =
-        new ArrayList<>(List.of(column("head.region", 14), column("head.status", 16)));
+        new ArrayList<>(List.of(column("head.region", 14), column("head.status", 10)));
     for (Side side : SIDES) {
       columns.add(column(side, text("sheet.not-full"), 12));
       columns.add(column(side, text("sheet.painful"), 8));

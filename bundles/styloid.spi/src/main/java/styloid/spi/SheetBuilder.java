@@ -29,10 +29,9 @@ import styloid.model.Value;
  * value the cell says so and points to a note with the reason; each reason is written once.
  */
 public final class SheetBuilder {
-  private static final int NAME_WIDTH = 34;
-  private static final int VALUE_WIDTH = 12;
-  private static final int STATUS_WIDTH = 16;
-  private static final int REASON_WIDTH = 60;
+  private static final int NAME_WIDTH = 28;
+  private static final int VALUE_WIDTH = 10;
+  private static final int STATUS_WIDTH = 10;
 
   private final TestDefinition definition;
   private final PatientContext context;
@@ -222,13 +221,11 @@ public final class SheetBuilder {
   public Sheet sheet() {
     ArrayList<Sheet.Block> all = new ArrayList<>(blocks);
     if (!notes.isEmpty()) {
-      ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+      all.add(new Sheet.Paragraph(common("head.notes"), Sheet.Role.HEADING));
+      int number = 1;
       for (Message reason : notes) {
-        rows.add(List.of(words(common("note", rows.size() + 1)), words(reason)));
+        all.add(new Sheet.Paragraph(common("note", number++, reason), Sheet.Role.TEXT));
       }
-      List<Sheet.Column> columns =
-          List.of(column("head.note", NAME_WIDTH), column("head.reason", REASON_WIDTH));
-      all.add(new Sheet.Table(common("head.notes"), columns, rows));
     }
     Message title = Message.of(definition.id(), "test.title");
     return new Sheet(definition.id().value(), title, all);

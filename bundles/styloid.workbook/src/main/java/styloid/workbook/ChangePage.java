@@ -38,7 +38,7 @@ final class ChangePage {
       List<List<Box>> rows = rows(report, test, visits, say);
       if (!rows.isEmpty()) {
         page.heading(say.test(test.id()));
-        page.table(heads(report, visits, say), widths(visits.size()), rows);
+        page.narrowTable(heads(report, visits, say), widths(visits.size()), rows);
         any = true;
       }
     }
@@ -67,9 +67,9 @@ final class ChangePage {
   }
 
   private static List<Integer> widths(int visits) {
-    ArrayList<Integer> widths = new ArrayList<>(List.of(40, 12));
+    ArrayList<Integer> widths = new ArrayList<>(List.of(44, 8));
     for (int i = 0; i < visits + 2; i++) {
-      widths.add(16);
+      widths.add(12);
     }
     return widths;
   }
