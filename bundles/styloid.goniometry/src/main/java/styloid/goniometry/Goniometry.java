@@ -3,8 +3,10 @@ package styloid.goniometry;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.Digit;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
@@ -107,5 +109,10 @@ public final class Goniometry implements TestModule {
     ArrayList<Sheet> sheets = new ArrayList<>(MotionSummary.of(sheet, Settings.of(context.evaluation().choices())));
     sheets.add(GoniometrySheets.of(sheet));
     return sheets;
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

@@ -2,10 +2,12 @@ package styloid.grading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.Digit;
 import styloid.model.Outcome;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
@@ -74,5 +76,10 @@ public final class Grading implements TestModule {
                 key ->
                     !key.item().value().endsWith("-range")
                         || context.snapshot().entry(key).isPresent());
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

@@ -2,7 +2,9 @@ package styloid.grip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
@@ -52,5 +54,10 @@ public final class GripModule implements TestModule {
     ArrayList<Sheet> sheets = new ArrayList<>(GripSheets.summary(sheet));
     sheets.add(GripSheets.of(sheet, choice));
     return sheets;
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

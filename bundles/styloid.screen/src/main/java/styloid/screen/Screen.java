@@ -2,7 +2,9 @@ package styloid.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.spi.Sheet;
@@ -31,5 +33,10 @@ public final class Screen implements TestModule {
     ArrayList<Sheet> sheets = new ArrayList<>(ScreenSheets.summary(sheet));
     sheets.add(ScreenSheets.of(sheet));
     return sheets;
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

@@ -28,6 +28,11 @@ final class Definitions {
     return new PatientRecord(record.patient(), record.precautions(), evaluations);
   }
 
+  /** The same for each. */
+  static List<PatientRecord> complete(List<PatientRecord> records, List<TestDefinition> tests) {
+    return records.stream().map(record -> complete(record, tests)).toList();
+  }
+
   private static EvaluationRecord complete(EvaluationRecord record, List<TestDefinition> tests) {
     Set<TestId> lacking = new LinkedHashSet<>();
     record.ledger().entries().forEach(entry -> lacking.add(entry.key().test()));

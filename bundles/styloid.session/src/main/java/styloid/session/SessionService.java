@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -22,6 +23,7 @@ import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
 import styloid.model.PatientId;
@@ -29,6 +31,7 @@ import styloid.model.PatientRecord;
 import styloid.model.Precaution;
 import styloid.model.TherapistId;
 import styloid.model.Value;
+import styloid.spi.Caseload;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
 import styloid.spi.Progress;
@@ -56,9 +59,6 @@ public final class SessionService implements Session {
   private final Listeners listeners = new Listeners();
   private volatile PatientStore store;
   private volatile Sitting sitting;
-
-  /** An open evaluation with what brings it to disk. */
-  private record Sitting(Desk desk, Saver saver) {}
 
   @Activate
   public SessionService() {
@@ -152,8 +152,7 @@ public final class SessionService implements Session {
 
   @Override
   public Texts texts(Locale locale) {
-    Sitting open = sitting;
-    return reports.texts(open == null ? tests() : view(open).tests(), locale);
+    return reports.texts(current().map(OpenEvaluation::tests).orElseGet(this::tests), locale);
   }
 
   @Override
@@ -202,10 +201,8 @@ public final class SessionService implements Session {
   private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into)
       throws StoreException {
     close();
-    Desk desk = Records.desk(context, record);
-    Saver.Watcher watcher = desk.watcher(() -> listeners.tell(Change.EVALUATION));
-    Saver saver = new Saver(record.evaluation().id(), into, workers.storing(), watcher);
-    sitting = new Sitting(desk, saver);
+    Runnable told = () -> listeners.tell(Change.EVALUATION);
+    sitting = Sitting.at(context, record, into, workers.storing(), told);
     recalculate();
     workers.warmUpOnce(exporters);
     return view(sitting);
@@ -351,19 +348,14 @@ public final class SessionService implements Session {
 
   @Override
   public void settle() {
-    workers.settle(
-        () -> {
-          Sitting open = sitting;
-          return open == null || open.saver().idle() || open.saver().failing();
-        });
+    workers.settle(() -> Optional.ofNullable(sitting).map(Sitting::atRest).orElse(true));
   }
 
   @Override
   public OpenEvaluation calculate(PatientRecord record, EvaluationId which) {
     workers.settle(() -> true);
     Desk desk = Records.desk(record, Records.chosen(record, which));
-    desk.calculated(desk.context(), calculator.calculate(desk.context()));
-    ordering.update(desk);
+    ordering.update(desk.calculated(calculator));
     return desk.view(tests());
   }
 
@@ -380,7 +372,18 @@ public final class SessionService implements Session {
   @Override
   public CompletableFuture<Path> export(
       Report report, String format, Path target, Progress progress) {
-    return workers.export(exporters, report, format, target, progress);
+    return workers.export(exporters, format, target, e -> e.write(report, target, progress));
+  }
+
+  @Override
+  public CompletableFuture<Path> export(
+      Caseload caseload, String format, Path target, Progress progress) {
+    return workers.export(exporters, format, target, e -> e.write(caseload, target, progress));
+  }
+
+  @Override
+  public Set<ItemRef> safeItems() {
+    return book.safeItems();
   }
 
   @Override
@@ -391,9 +394,7 @@ public final class SessionService implements Session {
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
     settle();
-    List<PatientRecord> complete =
-        records.stream().map(record -> Definitions.complete(record, tests())).toList();
-    int added = opened().importRecords(complete);
+    int added = opened().importRecords(Definitions.complete(records, tests()));
     listeners.tell(Change.PATIENTS);
     return added;
   }

@@ -245,6 +245,17 @@ public record TestDefinition(
     return items;
   }
 
+  /** The items that take numbers or listed answers, and so never free text. */
+  public Set<ItemId> itemsWithoutText() {
+    LinkedHashSet<ItemId> ids = new LinkedHashSet<>();
+    for (Item item : items()) {
+      if (!(item.kind() instanceof ItemKind.Words)) {
+        ids.add(item.id());
+      }
+    }
+    return ids;
+  }
+
   public Optional<Item> item(ItemId which) {
     for (Group group : groups) {
       for (Item item : group.items()) {
