@@ -150,7 +150,7 @@ final class Entering {
   }
 
   /** One question where two things are to be asked. */
-  private static Optional<Message> both(Optional<Message> one, Optional<Message> other) {
+  static Optional<Message> both(Optional<Message> one, Optional<Message> other) {
     return one.isPresent() && other.isPresent()
         ? Optional.of(Message.of(Texts.COMMON, "check.and", one.get(), other.get()))
         : one.or(() -> other);
@@ -214,7 +214,7 @@ final class Entering {
     dirty = false;
     text = "";
     toText();
-    if (reason.isPresent() && !(value instanceof Absence)) {
+    if (reason.isPresent() && port.mayOverride() && !(value instanceof Absence)) {
       port.recordInSpite(key, value, confirmed, reason.get());
     } else {
       port.record(key, value, confirmed);

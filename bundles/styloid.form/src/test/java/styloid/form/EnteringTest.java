@@ -92,6 +92,22 @@ class EnteringTest {
   }
 
   @Test
+  void aDoubtFromBesideIsAskedLikeAnUnusualValueAndTogetherWithIt() {
+    Message doubt = Message.of("form", "doubt");
+    entering.asking(value -> Optional.of(doubt));
+    entering.type("85");
+    assertEquals(Entering.Then.STAY, enter());
+    assertEquals(Optional.of(doubt), entering.message());
+    entering.type("170");
+    assertEquals(Entering.Then.STAY, enter());
+    assertEquals("check.and", entering.message().orElseThrow().key());
+    assertEquals(doubt, entering.message().orElseThrow().args().get(1));
+    assertEquals(Entering.Then.NEXT, enter());
+    assertTrue(memory.entries.get(0).confirmed());
+    assertEquals(Optional.of(Quantity.of("170", Unit.DEGREE)), recorded());
+  }
+
+  @Test
   void escapeGoesBackFromTheQuestionToTheText() {
     entering.type("170");
     enter();
