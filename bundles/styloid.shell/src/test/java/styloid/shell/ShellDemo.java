@@ -2,6 +2,7 @@ package styloid.shell;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import javafx.event.Event;
@@ -10,31 +11,55 @@ import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import styloid.form.Palette;
 import styloid.model.Patient;
+import styloid.shell.look.Display;
 
 /**
- * Opens the window on invented patients; with a folder as argument, writes a picture of each
- * screen.
+ * Opens the window on invented patients. With a folder as argument, writes a picture of each screen
+ * instead; further words say how: {@code 1920x1080}, {@code dark}, {@code touch}, {@code dense},
+ * {@code 200} for the size in percent, {@code twice} for twice the pixels, {@code few} for fewer
+ * pages.
  */
 final class ShellDemo {
   private final Path folder;
+  private final List<String> how;
   private final Clinic clinic = new Clinic();
   private Stage stage;
   private ShellWindow window;
 
-  private ShellDemo(Path folder) {
+  private ShellDemo(Path folder, List<String> how) {
     this.folder = folder;
+    this.how = how;
   }
 
   public static void main(String[] args) throws Exception {
-    ShellDemo demo = new ShellDemo(args.length > 0 ? Path.of(args[0]) : null);
-    double width = args.length > 1 ? Double.parseDouble(args[1]) : 1366;
-    double height = args.length > 2 ? Double.parseDouble(args[2]) : 768;
-    demo.run(width, height);
+    List<String> how = args.length > 1 ? List.of(args).subList(1, args.length) : List.of();
+    String size = how.stream().filter(w -> w.matches("\\d+x\\d+")).findFirst().orElse("1366x768");
+    System.setProperty("headless.geometry", size);
+    ShellDemo demo = new ShellDemo(args.length > 0 ? Path.of(args[0]) : null, how);
+    String[] sides = size.split("x");
+    demo.run(Double.parseDouble(sides[0]), Double.parseDouble(sides[1]));
+  }
+
+  private Display display() {
+    Display display = Display.USUAL;
+    for (String word : how) {
+      if (word.equals("dark")) {
+        display = display.with(Palette.DARK);
+      } else if (word.equals("touch") || word.equals("dense")) {
+        display = display.with(Display.Density.valueOf(word.toUpperCase(Locale.ROOT)));
+      } else if (word.matches("\\d+")) {
+        display = display.withScale(Integer.parseInt(word));
+      }
+    }
+    return display;
   }
 
   private void run(double width, double height) throws Exception {
     Patient first = clinic.fill();
+    clinic.displays.set(display());
+    clinic.displays.firstTime();
     Window.start();
     stage = Window.on(Stage::new);
     Window.run(
@@ -47,6 +72,7 @@ final class ShellDemo {
                   Clinic.CLOCK,
                   clinic.therapists,
                   clinic.lengths,
+                  clinic.displays,
                   Optional.of("Demo clinic: all patients are invented"),
                   List::of);
           window.open(Optional.of(clinic.session()));
@@ -58,6 +84,13 @@ final class ShellDemo {
     }
     pause();
     picture("1-caseload");
+    key(KeyCode.F1);
+    picture("1-caseload-keys");
+    key(KeyCode.ESCAPE);
+    press("Not now (Esc)");
+    control(KeyCode.D);
+    picture("1-display");
+    key(KeyCode.ESCAPE);
     press("New patient");
     picture("2-new-patient");
     press("Add precaution");
@@ -85,14 +118,23 @@ final class ShellDemo {
     control(KeyCode.T);
     picture("9-order");
     key(KeyCode.ESCAPE);
+    Window.run(window::guide);
+    pause();
+    type("1");
+    picture("9-guide");
+    clinic.openFirst(first);
+    Window.run(window::evaluation);
+    pause();
+    int pages = how.contains("few") ? 1 : 6;
     for (int page = 0; page < 24; page++) {
       Window.run(
           () ->
               fire(
                   new KeyEvent(
                       KeyEvent.KEY_PRESSED, "", "", KeyCode.PAGE_DOWN, false, true, false, false)));
-      pause();
-      picture(String.format("page-%02d", page));
+      if (page % 6 < pages) {
+        picture(String.format("page-%02d", page));
+      }
     }
     press("Settings");
     picture("e-settings");
@@ -152,7 +194,7 @@ final class ShellDemo {
 
   private void picture(String name) throws InterruptedException {
     pause();
-    Window.picture(stage, folder.resolve(name + ".png"));
+    Window.picture(stage, folder.resolve(name + ".png"), how.contains("twice") ? 2 : 1);
   }
 
   private void press(String words) {

@@ -69,6 +69,7 @@ class ShellWindowTest {
         Clinic.CLOCK,
         clinic.therapists,
         clinic.lengths,
+        clinic.displays,
         Optional.of("all invented"),
         () -> report);
   }

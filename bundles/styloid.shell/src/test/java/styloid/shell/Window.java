@@ -9,9 +9,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Scale;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 
@@ -72,9 +75,22 @@ final class Window {
         });
   }
 
-  static void picture(Stage stage, Path file) {
+  /** The scene as drawn, with so many pixels a side for each of its own. */
+  static WritableImage image(Stage stage, double factor) {
     settle();
-    WritableImage image = on(() -> stage.getScene().snapshot(null));
+    return on(
+        () -> {
+          SnapshotParameters parameters = new SnapshotParameters();
+          parameters.setTransform(new Scale(factor, factor));
+          Scene scene = stage.getScene();
+          parameters.setViewport(
+              new Rectangle2D(0, 0, scene.getWidth() * factor, scene.getHeight() * factor));
+          return scene.getRoot().snapshot(parameters, null);
+        });
+  }
+
+  static void picture(Stage stage, Path file, double factor) {
+    WritableImage image = image(stage, factor);
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

@@ -25,6 +25,9 @@ import styloid.store.CaseloadRow;
 
 /** All patients, found while typing, and the chosen one beside them. */
 public final class CaseloadView extends BorderPane {
+  /** Codes of the keys of this screen. */
+  public static final List<String> KEYS = List.of("search", "choose-patient", "open-visit");
+
   private static final int MOST = 200;
   private static final Duration TYPING = Duration.millis(120);
 
@@ -57,6 +60,7 @@ public final class CaseloadView extends BorderPane {
             Make.word(say("caseload.title"), "title"),
             Make.word(shell.note().orElse(""), "note-chip"),
             Make.gap(),
+            Make.button(say("display.title"), shell.screens()::display),
             Make.button(say("caseload.new"), this::newPatient, "primary"));
     Make.shown(bar.getChildren().get(1), shell.note().isPresent());
     bar.setAlignment(Pos.CENTER_LEFT);

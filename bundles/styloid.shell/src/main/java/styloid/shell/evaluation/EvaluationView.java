@@ -4,17 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.application.Platform;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import styloid.form.FormPort;
 import styloid.form.FormView;
+import styloid.form.Pedals;
 import styloid.model.ItemKey;
 import styloid.model.Value;
 import styloid.session.OpenEvaluation;
@@ -22,6 +21,8 @@ import styloid.session.Session;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
+import styloid.shell.help.KeysHelp;
 import styloid.shell.order.OrderGuide;
 import styloid.spi.Group;
 import styloid.spi.Texts;
@@ -30,7 +31,8 @@ import styloid.spi.Timer;
 /** The open evaluation on the screen. */
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
-  private static final int AT_ONCE = 4;
+  private static final List<String> KEYS =
+      List.of("next-page", "panes", "order", "rest", "export", "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -44,7 +46,8 @@ public final class EvaluationView extends BorderPane {
   private final FaultStrip faults;
   private final Label title = Make.text("", "page-title");
   private final Label missing = Make.text("", "fault-card");
-  private final Button rest = Make.button("", this::offerRest);
+  private final RestOffer rest;
+  private final Folding folding;
   private final Button settings;
   private final Button undo;
   private final Button redo;
@@ -64,14 +67,14 @@ public final class EvaluationView extends BorderPane {
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving);
     this.faults = new FaultStrip(texts, session::tryAgain);
+    this.rest = new RestOffer(shell, texts, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
     getStyleClass().add("evaluation");
     setTop(new VBox(head(), faults));
-    setLeft(navigation);
-    setCenter(middle());
-    setRight(rail);
+    this.folding = new Folding(this, navigation, rail, say("nav.show"));
+    folding.around(middle());
     setBottom(status);
     navigation.setPrefWidth(250);
     rail.setPrefWidth(294);
@@ -79,24 +82,21 @@ public final class EvaluationView extends BorderPane {
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
 
-  private HBox head() {
-    HBox head =
-        new HBox(
-            8,
+  private Spread head() {
+    Spread head =
+        new Spread(
+            420,
             banner,
             undo,
             redo,
             Make.button(say("evaluation.export"), this::export, "primary"),
             Make.button(say("evaluation.close"), shell.screens()::caseload));
-    HBox.setHgrow(banner, Priority.ALWAYS);
-    head.setAlignment(Pos.TOP_LEFT);
     head.getStyleClass().add("evaluation-head");
     return head;
   }
 
   private VBox middle() {
-    HBox head = new HBox(12, title, Make.gap(), rest, order.button(), settings);
-    head.setAlignment(Pos.CENTER_LEFT);
+    Spread head = new Spread(170, title, folding.button(), rest.button(), order.button(), settings);
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
     VBox.setVgrow(form, Priority.ALWAYS);
@@ -187,68 +187,16 @@ public final class EvaluationView extends BorderPane {
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
     Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
-    drawRest();
+    rest.show(stand, page);
   }
 
   private void showSettings() {
     shell.screens().cover(new SettingsCard(shell, texts, stand, page.test()));
   }
 
-  private Optional<RestAs> restAs() {
-    return page.test()
-        .restAs()
-        .filter(code -> !stand.readOnly(page.test()))
-        .map(code -> RestAs.of(stand.form(page.test()), code))
-        .filter(r -> !r.keys().isEmpty());
-  }
-
-  private void drawRest() {
-    Optional<RestAs> there = restAs();
-    Make.shown(rest, there.isPresent());
-    there.ifPresent(r -> rest.setText(say("rest.offer", answer(r), r.keys().size())));
-  }
-
-  private String answer(RestAs rest) {
-    return texts.choice(rest.keys().get(0), rest.answer().code());
-  }
-
-  private void offerRest() {
-    restAs()
-        .ifPresent(
-            r -> {
-              Button yes =
-                  Make.button(
-                      say("rest.yes", answer(r), r.keys().size()),
-                      () -> {
-                        shell.screens().uncover();
-                        recordRest(r, 0);
-                      },
-                      "primary");
-              Button no = Make.button(say("cancel"), shell.screens()::uncover);
-              shell
-                  .screens()
-                  .cover(
-                      Make.card(
-                          560,
-                          Make.text(say("rest.title", answer(r)), "title"),
-                          Make.text(say("rest.words", answer(r), r.keys().size())),
-                          new HBox(10, yes, no)));
-              Platform.runLater(yes::requestFocus);
-            });
-  }
-
-  /** A few at a time, so that the window never waits for all of them. */
-  private void recordRest(RestAs all, int from) {
-    int to = Math.min(all.keys().size(), from + AT_ONCE);
-    for (ItemKey key : all.keys().subList(from, to)) {
-      session.record(key, all.answer(), false);
-    }
-    if (to < all.keys().size()) {
-      Platform.runLater(() -> recordRest(all, to));
-    } else {
-      session.current().ifPresent(this::refresh);
-      form.focusStart();
-    }
+  private void restRecorded() {
+    session.current().ifPresent(this::refresh);
+    form.focusStart();
   }
 
   private void go(Page to, boolean focus) {
@@ -306,7 +254,7 @@ public final class EvaluationView extends BorderPane {
             case PAGE_DOWN -> Optional.of(() -> leavePage(true));
             case PAGE_UP -> Optional.of(() -> leavePage(false));
             case E -> Optional.of(this::export);
-            case R -> Optional.of(this::offerRest);
+            case R -> Optional.of(rest::ask);
             case T -> Optional.of(order::show);
             case W -> Optional.of(shell.screens()::caseload);
             default -> Optional.empty();
@@ -319,12 +267,21 @@ public final class EvaluationView extends BorderPane {
         });
   }
 
+  /** Shows the keys of the place of entry and of the screen. */
+  public void showKeys() {
+    shell.screens().cover(new KeysHelp(shell, texts, Optional.of(form.keys()), KEYS));
+  }
+
+  /** From the form to the tests, to what stands beside, and back. */
   private void switchPane() {
     boolean inForm = form.lookupAll("*:focused").stream().findAny().isPresent();
     if (inForm) {
+      folding.unfold();
       navigation.focusHere();
-    } else {
+    } else if (!rail.focusNext()) {
       form.focusStart();
+    } else {
+      folding.fold();
     }
   }
 
@@ -389,7 +346,12 @@ public final class EvaluationView extends BorderPane {
 
     @Override
     public void showKeys() {
-      shell.screens().cover(new KeysHelp(shell, texts));
+      EvaluationView.this.showKeys();
+    }
+
+    @Override
+    public Pedals pedals() {
+      return shell.displays().now().pedals();
     }
   }
 }
