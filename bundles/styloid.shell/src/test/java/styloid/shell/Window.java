@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
@@ -62,6 +63,25 @@ final class Window {
     }
   }
 
+  /** Lets the window be laid out and drawn as often as it takes for lists to fill. */
+  static void draw() {
+    CompletableFuture<Void> drawn = new CompletableFuture<>();
+    run(
+        () ->
+            new AnimationTimer() {
+              private int pulses;
+
+              @Override
+              public void handle(long now) {
+                if (++pulses == 4) {
+                  stop();
+                  drawn.complete(null);
+                }
+              }
+            }.start());
+    drawn.orTimeout(30, TimeUnit.SECONDS).join();
+  }
+
   static Stage show(Parent root, double width, double height) {
     start();
     return on(
@@ -90,7 +110,11 @@ final class Window {
   }
 
   static void picture(Stage stage, Path file, double factor) {
-    WritableImage image = image(stage, factor);
+    write(image(stage, factor), file);
+  }
+
+  /** Writes a picture in PNG. */
+  static void write(WritableImage image, Path file) {
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

@@ -1,12 +1,14 @@
 package styloid.shell.evaluation;
 
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.shell.frame.Make;
+import styloid.shell.look.Follow;
 
 /**
  * Where the parts of the work sheet stand. Where there is little width, as in a large text size,
@@ -19,11 +21,13 @@ final class Folding {
   static final double TWO = 900;
   private static final double LEAST_ENTRY = 250;
   private static final double LEAST_BELOW = 150;
+  private static final double LEAST_SIGHT = 190;
 
   private final BorderPane view;
   private final Navigation left;
   private final Region right;
   private final VBox below = new VBox();
+  private final ScrollPane sight = new ScrollPane(below);
   private final Button button;
   private Region middle = new Region();
   private boolean unfolded;
@@ -33,6 +37,11 @@ final class Folding {
     this.view = view;
     this.left = left;
     this.right = right;
+    sight.setFitToWidth(true);
+    sight.setFitToHeight(true);
+    sight.setFocusTraversable(false);
+    sight.setMinHeight(LEAST_SIGHT);
+    Follow.focus(sight);
     button =
         Make.button(
             words,
@@ -75,7 +84,7 @@ final class Folding {
       right.setMinHeight(LEAST_BELOW);
       right.setMaxHeight(LEAST_BELOW * 1.6);
       below.getChildren().setAll(middle, right);
-      view.setCenter(below);
+      view.setCenter(sight);
     } else {
       middle.setMinHeight(Region.USE_COMPUTED_SIZE);
       right.setMinHeight(0);

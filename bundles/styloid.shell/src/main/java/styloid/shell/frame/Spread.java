@@ -21,7 +21,6 @@ public final class Spread extends Region {
     this.words = words;
     this.least = least;
     this.buttons = new FlowPane(8, 6, buttons);
-    this.buttons.setPrefWrapLength(4000);
     getChildren().addAll(words, this.buttons);
   }
 
@@ -34,8 +33,19 @@ public final class Spread extends Region {
     return width - snappedLeftInset() - snappedRightInset();
   }
 
+  /** All buttons in one row. */
+  private double row() {
+    double width = 0;
+    for (Node button : buttons.getChildren()) {
+      if (button.isManaged()) {
+        width += snapSizeX(button.prefWidth(-1)) + (width > 0 ? buttons.getHgap() : 0);
+      }
+    }
+    return width;
+  }
+
   private double beside(double inner) {
-    double left = inner - buttons.prefWidth(-1) - GAP;
+    double left = inner - row() - GAP;
     return left >= least ? left : -1;
   }
 
@@ -46,16 +56,16 @@ public final class Spread extends Region {
 
   @Override
   protected double computePrefWidth(double height) {
-    return words.prefWidth(-1) + GAP + buttons.prefWidth(-1);
+    return words.prefWidth(-1) + GAP + row();
   }
 
   @Override
   protected double computePrefHeight(double width) {
-    double inner = width < 0 ? least + GAP + buttons.prefWidth(-1) : inner(width);
+    double inner = width < 0 ? least + GAP + row() : inner(width);
     double left = beside(inner);
     double content =
         left >= 0
-            ? Math.max(words.prefHeight(left), buttons.prefHeight(-1))
+            ? Math.max(words.prefHeight(left), buttons.prefHeight(row()))
             : words.prefHeight(inner) + UNDER + buttons.prefHeight(inner);
     return content + snappedTopInset() + snappedBottomInset();
   }
@@ -73,9 +83,9 @@ public final class Spread extends Region {
     double height = getHeight() - y - snappedBottomInset();
     double left = beside(inner);
     if (left >= 0) {
-      double side = buttons.prefWidth(-1);
+      double side = row();
       double wordsHeight = Math.min(height, words.prefHeight(left));
-      double buttonsHeight = buttons.prefHeight(-1);
+      double buttonsHeight = buttons.prefHeight(side);
       words.resizeRelocate(x, snapPositionY(y + (height - wordsHeight) / 2), left, wordsHeight);
       double top = snapPositionY(y + Math.max(0, (height - buttonsHeight) / 2));
       buttons.resizeRelocate(snapPositionX(x + inner - side), top, side, buttonsHeight);

@@ -48,7 +48,7 @@ public final class GuideStrip extends HBox {
     getStyleClass().add("guide-strip");
     setAlignment(Pos.CENTER_LEFT);
     begin = Make.button(say("guide.begin"), this::begin);
-    skip = Make.button(say("guide.skip"), this::skip);
+    skip = Make.button("", this::skip);
     words.setMinHeight(USE_PREF_SIZE);
     why.setMinHeight(USE_PREF_SIZE);
     HBox.setHgrow(why, Priority.ALWAYS);
@@ -61,6 +61,7 @@ public final class GuideStrip extends HBox {
     if (!shell.displays().guideOffered()) {
       words.setText(say("guide.offer"));
       why.setText(say("guide.offer.why"));
+      skip.setText(say("guide.skip"));
       Make.shown(begin, true);
       Make.shown(this, true);
     }
@@ -124,6 +125,7 @@ public final class GuideStrip extends HBox {
       guide.get().see(open.get());
       Guide.Step step = guide.get().next();
       int of = Guide.Step.values().length;
+      skip.setText(say("guide.end"));
       words.setText(say("guide.step", step.ordinal() + 1, of, say("guide." + step.code())));
       why.setText(say("guide." + step.code() + ".why"));
       Make.shown(this, true);

@@ -44,6 +44,7 @@ final class OrderCard {
     list.setCellFactory(view -> new OrderCell(words));
     list.setAccessibleText(words.say("order.title"));
     list.setPrefHeight(470);
+    list.setMinHeight(140);
     list.setOnKeyPressed(
         event -> {
           if (event.getCode() == KeyCode.ENTER) {
@@ -65,7 +66,9 @@ final class OrderCard {
             Make.button(words.say("order.close"), close),
             Make.button(words.say("order.open"), open, "primary"));
     foot.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
     node = Make.card(1060, Make.text(words.say("order.title"), "title"), summary, list, foot);
+    node.setMinHeight(330);
   }
 
   VBox node() {

@@ -27,7 +27,7 @@ final class OrderCell extends ListCell<PlannedStep> {
     VBox what = new VBox(1, head, why);
     HBox.setHgrow(what, Priority.ALWAYS);
     number.setMinWidth(34);
-    position.setMinWidth(250);
+    position.setMinWidth(130);
     position.setPrefWidth(250);
     row = new HBox(8, number, what, position);
     row.setAlignment(Pos.TOP_LEFT);
