@@ -17,6 +17,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.model.Patient;
 import styloid.model.PatientId;
@@ -105,6 +106,9 @@ public final class PatientForm extends VBox {
     facts.getStyleClass().add("facts");
     facts.setPrefWrapLength(3 * COLUMN + 2 * GAP);
     facts.setRowValignment(VPos.TOP);
+    for (Node part : facts.getChildren()) {
+      ((Region) part).maxWidthProperty().bind(facts.widthProperty());
+    }
     return facts;
   }
 

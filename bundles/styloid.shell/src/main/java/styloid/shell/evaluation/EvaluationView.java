@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -274,8 +275,7 @@ public final class EvaluationView extends BorderPane {
 
   /** From the form to the tests, to what stands beside, and back. */
   private void switchPane() {
-    boolean inForm = form.lookupAll("*:focused").stream().findAny().isPresent();
-    if (inForm) {
+    if (holdsFocus(form)) {
       folding.unfold();
       navigation.focusHere();
     } else if (!rail.focusNext()) {
@@ -283,6 +283,14 @@ public final class EvaluationView extends BorderPane {
     } else {
       folding.fold();
     }
+  }
+
+  private boolean holdsFocus(Node part) {
+    Node up = getScene().getFocusOwner();
+    while (up != null && up != part) {
+      up = up.getParent();
+    }
+    return up != null;
   }
 
   private void leavePage(boolean forward) {

@@ -1,5 +1,6 @@
 package styloid.shell.evaluation;
 
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.MouseEvent;
@@ -76,6 +77,7 @@ final class Folding {
     }
     parts = now;
     unfolded = false;
+    Node focus = view.getScene() == null ? null : view.getScene().getFocusOwner();
     view.setCenter(null);
     view.setRight(null);
     below.getChildren().clear();
@@ -94,6 +96,13 @@ final class Folding {
     }
     view.setLeft(now == 3 ? left : null);
     Make.shown(button, now < 3);
+    if (view.getScene() != null) {
+      // What a pane scrolls comes into the scene with its skin; focus cannot wait for that.
+      view.applyCss();
+    }
+    if (focus != null && focus.getScene() != null) {
+      focus.requestFocus();
+    }
   }
 
   /** Brings the list of tests into sight. */

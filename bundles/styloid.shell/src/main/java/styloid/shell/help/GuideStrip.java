@@ -7,11 +7,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.application.Platform;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import styloid.model.Patient;
 import styloid.model.PatientId;
 import styloid.model.Side;
@@ -19,13 +17,14 @@ import styloid.model.TherapistId;
 import styloid.session.OpenEvaluation;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
 import styloid.spi.Texts;
 
 /**
  * One line over the screen with the next thing to do and why, while a newcomer tries the suite on
  * an invented patient. Takes the focus never, and nobody has to follow it.
  */
-public final class GuideStrip extends HBox {
+public final class GuideStrip extends VBox {
   /** Always the same, so that there is never more than one. */
   private static final PatientId PRACTICE = new PatientId(new UUID(0x57AL, 1));
 
@@ -42,17 +41,14 @@ public final class GuideStrip extends HBox {
   private AutoCloseable listening = () -> {};
 
   public GuideStrip(Shell shell, Texts texts) {
-    super(14);
     this.shell = shell;
     this.texts = texts;
     getStyleClass().add("guide-strip");
-    setAlignment(Pos.CENTER_LEFT);
     begin = Make.button(say("guide.begin"), this::begin);
-    skip = Make.button("", this::skip);
+    skip = Make.button(say("guide.skip"), this::skip);
     words.setMinHeight(USE_PREF_SIZE);
     why.setMinHeight(USE_PREF_SIZE);
-    HBox.setHgrow(why, Priority.ALWAYS);
-    getChildren().addAll(words, why, Make.gap(), begin, skip);
+    getChildren().add(new Spread(270, new VBox(1, words, why), begin, skip));
     Make.shown(this, false);
   }
 

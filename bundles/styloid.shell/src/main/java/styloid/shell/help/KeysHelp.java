@@ -3,9 +3,11 @@ package styloid.shell.help;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.form.KeysCard;
 import styloid.shell.frame.Make;
@@ -14,6 +16,8 @@ import styloid.spi.Texts;
 
 /** The card with the keys of the place one is in. */
 public final class KeysHelp extends VBox {
+  private static final double COLUMN = 490;
+
   /** Keys that work on every screen; their words are {@code keys.<code>}. */
   private static final List<String> EVERYWHERE = List.of("display", "larger", "smaller", "help");
 
@@ -36,9 +40,12 @@ public final class KeysHelp extends VBox {
             new KeysCard(texts, Shell.SCOPE, EVERYWHERE));
     FlowPane columns = new FlowPane(28, 14);
     columns.setRowValignment(javafx.geometry.VPos.TOP);
+    columns.setPrefWrapLength(place.isPresent() ? 2 * COLUMN + 28 : COLUMN);
     place.ifPresent(keys -> columns.getChildren().add(column(texts, keys)));
-    more.setPrefWidth(460);
     columns.getChildren().add(more);
+    for (Node column : columns.getChildren()) {
+      ((Region) column).prefWidthProperty().bind(Bindings.min(COLUMN, columns.widthProperty()));
+    }
     Button close = Make.button(Shell.say(texts, "keys.close"), shell.screens()::uncover, "primary");
     Button display = Make.button(Shell.say(texts, "display.title"), shell.screens()::display);
     Button guide = Make.button(Shell.say(texts, "guide.title"), shell.screens()::guide);
@@ -46,14 +53,12 @@ public final class KeysHelp extends VBox {
         .addAll(
             Make.text(Shell.say(texts, "keys.title"), "title"),
             columns,
-            new HBox(10, close, display, guide));
+            new FlowPane(10, 8, close, display, guide));
     Platform.runLater(close::requestFocus);
   }
 
   private static VBox column(Texts texts, KeysCard keys) {
-    VBox column = new VBox(10, head(texts, "keys.of-place"), keys);
-    column.setPrefWidth(500);
-    return column;
+    return new VBox(10, head(texts, "keys.of-place"), keys);
   }
 
   private static javafx.scene.control.Label head(Texts texts, String key) {

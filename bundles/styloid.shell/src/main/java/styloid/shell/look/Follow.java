@@ -12,7 +12,10 @@ public final class Follow {
   private static final double MARGIN = 24;
 
   private final ScrollPane pane;
-  private final ChangeListener<Node> follow = (o, was, is) -> Platform.runLater(this::reveal);
+
+  /** After panes within have scrolled, which they too put off once. */
+  private final ChangeListener<Node> follow =
+      (o, was, is) -> Platform.runLater(() -> Platform.runLater(this::reveal));
 
   private Follow(ScrollPane pane) {
     this.pane = pane;

@@ -15,7 +15,7 @@ final class OrderCell extends ListCell<PlannedStep> {
   private final OrderWords words;
   private final Label number = Make.word("", "order-number");
   private final Label name = Make.text("", "cell-name");
-  private final Label test = Make.word("", "cell-facts");
+  private final Label test = Make.text("", "cell-facts");
   private final Label why = Make.text("", "fine-print");
   private final Label position = Make.text("", "order-position");
   private final HBox row;
@@ -27,6 +27,7 @@ final class OrderCell extends ListCell<PlannedStep> {
     VBox what = new VBox(1, head, why);
     HBox.setHgrow(what, Priority.ALWAYS);
     number.setMinWidth(34);
+    name.setMinWidth(110);
     position.setMinWidth(130);
     position.setPrefWidth(250);
     row = new HBox(8, number, what, position);
