@@ -269,6 +269,6 @@ final class FakeSession implements Session {
 
   @Override
   public Optional<PatientRecord> patientRecord(PatientId id) {
-    throw new UnsupportedOperationException();
+    return stored.stream().filter(r -> r.patient().id().equals(id)).findFirst();
   }
 }

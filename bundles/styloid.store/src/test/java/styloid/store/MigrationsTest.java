@@ -33,7 +33,7 @@ class MigrationsTest {
   @TempDir Path folder;
 
   private Database opened(String... scripts) throws StoreException {
-    Database database = new Database(folder, new Migrations(List.of(scripts)));
+    Database database = new EmbeddedDatabase(folder, new Migrations(List.of(scripts)));
     database.open();
     return database;
   }
@@ -49,7 +49,7 @@ class MigrationsTest {
   void aNewFileTakesEveryStepOnce() throws Exception {
     for (int i = 0; i < 2; i++) {
       Database database = opened(FIRST, SECOND);
-      assertEquals(2, Migrations.version(database.connection()));
+      assertEquals(2, new SqliteDialect().version(database.connection()));
       assertEquals(3, number(database.connection(), "SELECT sum(x) FROM a"));
       database.close();
     }
@@ -87,7 +87,7 @@ class MigrationsTest {
   void anEmptyFileLeftByAKilledFirstStartIsTakenAsNew() throws Exception {
     Files.createFile(folder.resolve("styloid.db"));
     Database database = opened(FIRST);
-    assertEquals(1, Migrations.version(database.connection()));
+    assertEquals(1, new SqliteDialect().version(database.connection()));
     database.close();
   }
 
@@ -108,7 +108,7 @@ class MigrationsTest {
           """);
     }
     old.close();
-    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+    try (SqlStore store = new SqlStore(folder)) {
       store.open();
       Entry kept = store.evaluation(id).orElseThrow().ledger().entries().get(0);
       assertEquals(Optional.of(Quantity.of("38.5", Unit.KILOGRAM_FORCE)), kept.value());
@@ -118,13 +118,13 @@ class MigrationsTest {
   }
 
   private static String shippedFirst() throws IOException {
-    try (InputStream in = Migrations.class.getResourceAsStream("001-records.sql")) {
+    try (InputStream in = Migrations.class.getResourceAsStream("embedded/001-records.sql")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 
   @Test
   void theShippedStepsAreNumberedWithoutGap() {
-    assertEquals(2, Migrations.shipped().latest());
+    assertEquals(2, Migrations.embedded().latest());
   }
 }
