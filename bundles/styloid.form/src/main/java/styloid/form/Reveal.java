@@ -17,6 +17,9 @@ final class Reveal {
     if (page == null || node.getScene() == null) {
       return;
     }
+    // Where things stand is known only once what is new has been laid out.
+    node.getScene().getRoot().applyCss();
+    node.getScene().getRoot().layout();
     Bounds at = page.sceneToLocal(node.localToScene(node.getBoundsInLocal()));
     if (at == null) {
       return;
