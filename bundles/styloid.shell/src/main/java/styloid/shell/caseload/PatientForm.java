@@ -106,6 +106,7 @@ public final class PatientForm extends VBox {
     facts.getStyleClass().add("facts");
     facts.setPrefWrapLength(3 * COLUMN + 2 * GAP);
     facts.setRowValignment(VPos.TOP);
+    facts.setMinWidth(0);
     for (Node part : facts.getChildren()) {
       ((Region) part).maxWidthProperty().bind(facts.widthProperty());
     }

@@ -49,6 +49,7 @@ public final class Banner extends VBox {
 
   /** Breaks into lines rather than be cut off where there is little width. */
   private static <T extends Region> T bound(T part, FlowPane in) {
+    in.setMinWidth(0);
     part.maxWidthProperty().bind(in.widthProperty());
     return part;
   }

@@ -39,6 +39,7 @@ public final class KeysHelp extends VBox {
             head(texts, "keys.everywhere"),
             new KeysCard(texts, Shell.SCOPE, EVERYWHERE));
     FlowPane columns = new FlowPane(28, 14);
+    columns.setMinWidth(0);
     columns.setRowValignment(javafx.geometry.VPos.TOP);
     columns.setPrefWrapLength(place.isPresent() ? 2 * COLUMN + 28 : COLUMN);
     place.ifPresent(keys -> columns.getChildren().add(column(texts, keys)));

@@ -22,13 +22,14 @@ final class OrderCell extends ListCell<PlannedStep> {
 
   OrderCell(OrderWords words) {
     this.words = words;
+    test.setMinWidth(70);
     HBox head = new HBox(10, name, test);
     head.setAlignment(Pos.BASELINE_LEFT);
     VBox what = new VBox(1, head, why);
     HBox.setHgrow(what, Priority.ALWAYS);
-    number.setMinWidth(34);
-    name.setMinWidth(110);
-    position.setMinWidth(130);
+    number.setMinWidth(28);
+    name.setMinWidth(80);
+    position.setMinWidth(110);
     position.setPrefWidth(250);
     row = new HBox(8, number, what, position);
     row.setAlignment(Pos.TOP_LEFT);
