@@ -187,6 +187,9 @@ final class DefinitionWriter {
     if (item.optional()) {
       out.key("optional").truth(true);
     }
+    if (item.joint().isPresent()) {
+      out.key("joint").text(item.joint().get().code());
+    }
     out.end();
   }
 
@@ -244,6 +247,9 @@ final class DefinitionWriter {
     codes("digits", result.digits());
     if (result.group().isPresent()) {
       out.key("group").text(result.group().get());
+    }
+    if (!result.notable().isEmpty()) {
+      texts("notable", new TreeSet<>(result.notable()));
     }
     out.end();
   }

@@ -16,6 +16,7 @@ import styloid.model.Condition;
 import styloid.model.DefinitionText;
 import styloid.model.Demand;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKind;
@@ -58,6 +59,7 @@ class DefinitionFileTest {
     Item tip =
         Item.bothSides("tip", force, Demand.RESISTANCE)
             .withDigits(Item.FINGERS)
+            .about(Optional.of(DigitJoint.PIP))
             .askedWhen(asked)
             .asOptional();
     Item note = Item.unsided("note", new ItemKind.Words(500));
@@ -95,12 +97,13 @@ class DefinitionFileTest {
                     Item.NO_DIGIT,
                     Optional.of("first")),
                 new ResultDefinition(
-                    result("class"),
-                    Optional.empty(),
-                    0,
-                    Item.NO_SIDE,
-                    Item.FINGERS,
-                    Optional.empty())),
+                        result("class"),
+                        Optional.empty(),
+                        0,
+                        Item.NO_SIDE,
+                        Item.FINGERS,
+                        Optional.empty())
+                    .notableAt(Set.of("poor", "fair"))),
             Set.of(new TestId("goniometry"), new TestId("grading")),
             new Labels(
                 Map.of(

@@ -100,7 +100,8 @@ final class GoniometryDefinition {
 
   private static Item active(Motion motion) {
     return Item.bothSides(motion.active().value(), motion.limits(), Mode.ACTIVE.demand())
-        .withDigits(motion.digits());
+        .withDigits(motion.digits())
+        .about(motion.joint());
   }
 
   /**
@@ -110,6 +111,7 @@ final class GoniometryDefinition {
   private static Item passive(Motion motion) {
     return Item.bothSides(motion.passive().value(), motion.limits(), Mode.PASSIVE.demand())
         .withDigits(motion.digits())
+        .about(motion.joint())
         .askedWhen(new Condition.Recorded(motion.active()))
         .asOptional();
   }
@@ -117,6 +119,7 @@ final class GoniometryDefinition {
   private static Item endFeel(Motion motion) {
     return Item.bothSides(motion.endFeel().value(), END_FEEL, Mode.PASSIVE.demand())
         .withDigits(motion.digits())
+        .about(motion.joint())
         .askedWhen(new Condition.Recorded(motion.passive()))
         .asOptional();
   }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import styloid.model.Codes;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Region;
 import styloid.spi.Mark;
 import styloid.spi.Pose;
@@ -19,6 +20,7 @@ import styloid.spi.Position;
  * on) stand in the labels under {@code guide.<id>.<topic>}.
  *
  * @param loads regions a precaution on which withholds it
+ * @param joint which joint of a digit it moves; empty where it moves none
  * @param gravityReduced where gravity hardly matters, the position in which a contraction is felt
  *     for
  * @param movers prime movers in order of importance
@@ -28,6 +30,7 @@ record Motion(
     Region region,
     Set<Region> loads,
     Set<Digit> digits,
+    Optional<DigitJoint> joint,
     Criteria criteria,
     Position position,
     Position gravityReduced,
@@ -57,6 +60,7 @@ record Motion(
         Codes.parse(Region.class, row.get("region")),
         codes(Region.class, row.get("loads"), " "),
         digits,
+        joint(row.get("joint")),
         Codes.parse(Criteria.class, row.get("criteria")),
         position(row.get("position")),
         position(row.get("gravity_reduced")),
@@ -67,6 +71,10 @@ record Motion(
         List.of(row.get("muscles").split(";")).stream()
             .map(m -> mover(m, digits, muscles))
             .toList());
+  }
+
+  private static Optional<DigitJoint> joint(String cell) {
+    return cell.isEmpty() ? Optional.empty() : Optional.of(Codes.parse(DigitJoint.class, cell));
   }
 
   private static List<String> words(String cell) {

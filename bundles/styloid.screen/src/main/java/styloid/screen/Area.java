@@ -11,7 +11,9 @@ import static styloid.model.Region.WRIST;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import styloid.model.DigitJoint;
 import styloid.model.Region;
 import styloid.spi.Pose;
 import styloid.spi.Pose.Joint;
@@ -31,6 +33,24 @@ record Area(
     Support support,
     Map<Joint, Integer> pose,
     List<String> motions) {
+
+  private static final Map<String, DigitJoint> JOINTS =
+      Map.ofEntries(
+          Map.entry("mp-flexion", DigitJoint.MP),
+          Map.entry("mp-extension", DigitJoint.MP),
+          Map.entry("pip-flexion", DigitJoint.PIP),
+          Map.entry("pip-extension", DigitJoint.PIP),
+          Map.entry("dip-flexion", DigitJoint.DIP),
+          Map.entry("dip-extension", DigitJoint.DIP),
+          Map.entry("finger-abduction", DigitJoint.MP),
+          Map.entry("finger-adduction", DigitJoint.MP),
+          Map.entry("thumb-palmar-abduction", DigitJoint.CMC),
+          Map.entry("thumb-radial-abduction", DigitJoint.CMC),
+          Map.entry("thumb-adduction", DigitJoint.CMC),
+          Map.entry("thumb-mp-flexion", DigitJoint.MP),
+          Map.entry("thumb-mp-extension", DigitJoint.MP),
+          Map.entry("thumb-ip-flexion", DigitJoint.IP),
+          Map.entry("thumb-ip-extension", DigitJoint.IP));
 
   /** Every area in the order it is looked at. */
   static List<Area> all() {
@@ -134,6 +154,11 @@ record Area(
                 "reach-opposite-shoulder",
                 "reach-behind-head",
                 "reach-behind-back")));
+  }
+
+  /** Which joint of a digit a motion of this area is about; empty where it is about none. */
+  Optional<DigitJoint> joint(String motion) {
+    return Optional.ofNullable(JOINTS.get(motion));
   }
 
   Pose picture() {

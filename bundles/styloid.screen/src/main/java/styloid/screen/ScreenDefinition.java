@@ -56,7 +56,9 @@ final class ScreenDefinition {
 
   private static Group group(Area area) {
     ArrayList<Item> items = new ArrayList<>();
-    area.motions().forEach(motion -> items.addAll(items(motion)));
+    for (String motion : area.motions()) {
+      items(motion).forEach(item -> items.add(item.about(area.joint(motion))));
+    }
     Position position = new Position(Position.Body.SITTING, area.support(), Position.Rotation.ANY);
     Line how = new Line(Topic.INSTRUCTION, "guide." + area.id());
     Line watch = new Line(Topic.COMPENSATION, "guide." + area.id() + ".compensation");
@@ -112,12 +114,13 @@ final class ScreenDefinition {
       for (String motion : area.motions()) {
         results.add(
             new ResultDefinition(
-                new ResultId(motion + "-next"),
-                Optional.empty(),
-                0,
-                Item.BOTH,
-                Item.NO_DIGIT,
-                Optional.of(area.id())));
+                    new ResultId(motion + "-next"),
+                    Optional.empty(),
+                    0,
+                    Item.BOTH,
+                    Item.NO_DIGIT,
+                    Optional.of(area.id()))
+                .notableAt(Set.of("added", "dropped", "put-forward")));
       }
     }
     results.add(count("put-forward", Optional.empty()));
