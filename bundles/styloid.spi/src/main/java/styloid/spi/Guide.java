@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import styloid.model.Codes;
+import styloid.model.ItemId;
 
 /**
  * How a group of items is done: positions, instructions, and what a picture of it shows.
@@ -11,13 +12,17 @@ import styloid.model.Codes;
  * @param position first position of the patient; empty when any will do
  * @param gravityReduced position used only when the limb does not manage against gravity
  * @param lines instructions, in the order to be read
+ * @param picture the limb in the first position
+ * @param reducedPicture the limb in the gravity-reduced position
+ * @param sweeps how measured angles are drawn; empty where none is measured
  */
 public record Guide(
     Optional<Position> position,
     Optional<Position> gravityReduced,
     List<Line> lines,
-    Pose pose,
-    List<Mark> marks) {
+    Picture picture,
+    Optional<Picture> reducedPicture,
+    List<Sweep> sweeps) {
 
   /** An instruction: its kind and the key of its words in the test's labels. */
   public record Line(Topic topic, String labelKey) {
@@ -55,8 +60,38 @@ public record Guide(
     Objects.requireNonNull(position, "position");
     Objects.requireNonNull(gravityReduced, "gravityReduced");
     lines = List.copyOf(lines);
-    Objects.requireNonNull(pose, "pose");
-    marks = List.copyOf(marks);
+    Objects.requireNonNull(picture, "picture");
+    Objects.requireNonNull(reducedPicture, "reducedPicture");
+    sweeps = List.copyOf(sweeps);
+  }
+
+  /** One picture, seen as the drawer thinks fit. */
+  public Guide(
+      Optional<Position> position,
+      Optional<Position> gravityReduced,
+      List<Line> lines,
+      Pose pose,
+      List<Mark> marks) {
+    this(
+        position,
+        gravityReduced,
+        lines,
+        new Picture(pose, marks, Picture.View.FITTING),
+        Optional.empty(),
+        List.of());
+  }
+
+  public Pose pose() {
+    return picture.pose();
+  }
+
+  public List<Mark> marks() {
+    return picture.marks();
+  }
+
+  /** How the angle of an item is drawn, where it is. */
+  public Optional<Sweep> sweep(ItemId item) {
+    return sweeps.stream().filter(sweep -> sweep.item().equals(item)).findFirst();
   }
 
   /** No instructions and no picture. */
