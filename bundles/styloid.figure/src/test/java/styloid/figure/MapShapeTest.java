@@ -35,8 +35,7 @@ class MapShapeTest {
   @EnumSource(LimbPart.class)
   void leftIsTheExactMirrorOfRight(LimbPart part) {
     Spot right = MapShape.centre(part, Side.RIGHT);
-    assertEquals(
-        new Spot(MapShape.WIDTH - right.x(), right.y()), MapShape.centre(part, Side.LEFT));
+    assertEquals(new Spot(MapShape.WIDTH - right.x(), right.y()), MapShape.centre(part, Side.LEFT));
   }
 
   @Test
