@@ -70,15 +70,21 @@ final class ArcInks {
     List<Spot> arc = arc(low, high, 4.4);
     inks.add(Ink.fill(Ink.Role.ARC, Lists.joined(List.of(at()), arc)));
     inks.add(Ink.line(Ink.Role.MARK, 0.22 * unit, arc));
+    double radius = 6.2;
     for (Reading reading : subject.readings()) {
-      ends(reading);
+      ends(reading, radius);
+      // Numbers of a narrow arc stand one beyond the other.
+      radius = high - low < 50 ? 8.6 : radius;
     }
   }
 
-  private void ends(Reading reading) {
+  private void ends(Reading reading, double radius) {
     double stands = stands(reading);
     inks.add(Ink.line(Ink.Role.MARK, 0.18 * unit, ray(stands, 3.6, 5.2)));
-    notes.add(new Sketch.Note(spot(stands, 6.4), Sketch.Meaning.MEASURED, reading.degrees()));
+    double inside = reading.sweep().reversed() ? 1 : -1;
+    notes.add(
+        new Sketch.Note(
+            spot(stands + 14 * inside, radius), Sketch.Meaning.MEASURED, reading.degrees()));
     double missing = reading.shortOf().orElse(0);
     if (missing < 0.5) {
       return;
@@ -93,7 +99,7 @@ final class ArcInks {
     inks.add(Ink.fill(Ink.Role.MISSING, band));
     inks.add(Ink.ring(Ink.Role.MARK, 0.1 * unit, band));
     inks.add(Ink.line(Ink.Role.REFERENCE, 0.26 * unit, ray(reference, 2.6, 6.0)));
-    notes.add(new Sketch.Note(spot(reference, 7.4), Sketch.Meaning.MISSING, missing));
+    notes.add(new Sketch.Note(spot(reference - 6 * inside, 7.4), Sketch.Meaning.MISSING, missing));
   }
 
   private static double stands(Reading reading) {

@@ -39,6 +39,12 @@ final class Body {
     Ball nape = new Ball(new Vec(0, 0.095, -0.012), 0.047);
     pieces.add(List.of(own, new Ball(nape.centre().plus(new Vec(0, -0.035, 0)), 0.047)));
     pieces.add(List.of(other, new Ball(nape.centre().plus(new Vec(0, -0.035, 0)), 0.047)));
+    return pieces;
+  }
+
+  static List<List<Ball>> head() {
+    ArrayList<List<Ball>> pieces = new ArrayList<>();
+    Ball nape = new Ball(new Vec(0, 0.095, -0.012), 0.047);
     Ball crown = new Ball(new Vec(0, 0.245, 0.002), 0.082);
     Ball chin = new Ball(new Vec(0, 0.165, 0.048), 0.040);
     pieces.add(List.of(nape, new Ball(new Vec(0, 0.17, 0.0), 0.050)));

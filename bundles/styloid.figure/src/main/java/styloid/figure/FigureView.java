@@ -22,7 +22,7 @@ import javafx.scene.text.TextAlignment;
  */
 public final class FigureView extends Region {
   /** Height to width the view asks for. */
-  private static final double SHAPE = 0.68;
+  private static final double SHAPE = 0.58;
 
   private static final StyleablePropertyFactory<FigureView> FACTORY =
       new StyleablePropertyFactory<>(Region.getClassCssMetaData());
@@ -70,7 +70,7 @@ public final class FigureView extends Region {
 
   @Override
   protected double computePrefHeight(double width) {
-    return width < 0 ? 180 : Math.ceil(width * SHAPE);
+    return width < 0 ? 150 : Math.ceil(width * SHAPE);
   }
 
   @Override

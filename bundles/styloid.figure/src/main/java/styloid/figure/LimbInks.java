@@ -47,7 +47,7 @@ final class LimbInks {
   private record Joined(Spot joint, double reach, List<List<Spot>> outlines) {
     boolean hides(Spot spot) {
       return spot.minus(joint).length() < reach
-          && outlines.stream().anyMatch(outline -> Outline.holds(outline, spot, 0.0004));
+          && outlines.stream().anyMatch(outline -> Outline.holds(outline, spot, -0.0006));
     }
   }
 

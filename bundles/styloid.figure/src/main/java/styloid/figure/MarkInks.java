@@ -12,7 +12,7 @@ import styloid.spi.Mark.Aspect;
  * arm a bar with a point.
  */
 final class MarkInks {
-  private static final double HIDDEN = -0.35;
+  private static final double HIDDEN = -0.5;
 
   private final Skeleton skeleton;
   private final Camera camera;

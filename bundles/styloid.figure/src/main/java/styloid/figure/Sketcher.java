@@ -9,13 +9,11 @@ import styloid.model.Digit;
 import styloid.model.Region;
 import styloid.spi.Mark;
 import styloid.spi.Mark.Segment;
+import styloid.spi.Picture;
 import styloid.spi.Position;
-import styloid.spi.Position.Support;
 
 /** Makes the drawing of a subject: table, body, limb, goniometer and arc, marks. */
 public final class Sketcher {
-  private static final double TABLE_THICK = 0.03;
-
   private final Subject subject;
   private final Skeleton skeleton;
   private final Camera camera;
@@ -69,11 +67,13 @@ public final class Sketcher {
   }
 
   private void body(List<Ink> inks, double line) {
-    for (List<Ball> piece : Body.pieces(body, skeleton)) {
-      inks.add(Ink.ring(Ink.Role.BODY_LINE, line * 2, Outline.around(piece, camera)));
-    }
-    for (List<Ball> piece : Body.pieces(body, skeleton)) {
-      inks.add(Ink.fill(Ink.Role.BODY, Outline.around(piece, camera)));
+    List<List<Ball>> trunk = Body.pieces(body, skeleton);
+    boolean fromOverhead = Math.abs(camera.toViewer().y()) > 0.7;
+    if (fromOverhead) {
+      silhouette(trunk, inks, line);
+      silhouette(Body.head(), inks, line);
+    } else {
+      silhouette(Lists.joined(trunk, Body.head()), inks, line);
     }
     Bone blade = skeleton.bone(Segment.SHOULDER_BLADE, Digit.NONE);
     if (blade.start().volar().dot(camera.toViewer()) < -0.2) {
@@ -89,6 +89,25 @@ public final class Sketcher {
     }
   }
 
+  /** One quiet shape without lines inside. */
+  private void silhouette(List<List<Ball>> pieces, List<Ink> inks, double line) {
+    List<List<Spot>> outlines =
+        pieces.stream().map(piece -> Outline.around(piece, camera)).toList();
+    outlines.forEach(o -> inks.add(Ink.ring(Ink.Role.BODY_LINE, line * 2, o)));
+    outlines.forEach(o -> inks.add(Ink.fill(Ink.Role.BODY, o)));
+  }
+
+  private boolean onDigitsAlone() {
+    return !subject.marks().isEmpty()
+        && subject.marks().stream()
+            .map(placed -> placed.mark().segment())
+            .allMatch(
+                s ->
+                    s == Segment.PROXIMAL_PHALANX
+                        || s == Segment.MIDDLE_PHALANX
+                        || s == Segment.DISTAL_PHALANX);
+  }
+
   /** What must be in sight, by the part of the limb the test is about. */
   private List<Spot> focus() {
     LimbInks limb = new LimbInks(skeleton, camera, 0);
@@ -97,98 +116,23 @@ public final class Sketcher {
     switch (region) {
       case SHOULDER, LIMB -> {
         spots.addAll(limb.outlineFrom(Segment.UPPER_ARM, 0));
-        Body.pieces(Position.Body.STANDING, skeleton).stream()
+        Lists.joined(Body.pieces(Position.Body.STANDING, skeleton), Body.head()).stream()
             .filter(piece -> piece.stream().allMatch(ball -> ball.centre().y() > -0.2))
             .forEach(piece -> spots.addAll(Outline.around(piece, camera)));
       }
       case ELBOW -> spots.addAll(limb.outlineFrom(Segment.UPPER_ARM, 0));
-      case FOREARM -> spots.addAll(limb.outlineFrom(Segment.UPPER_ARM, 0.7));
+      case FOREARM ->
+          spots.addAll(
+              subject.picture().view() == Picture.View.FINGERTIPS
+                  ? limb.outlineFrom(Segment.FOREARM, 0.8)
+                  : limb.outlineFrom(Segment.UPPER_ARM, 0.7));
       case WRIST -> spots.addAll(limb.outlineFrom(Segment.FOREARM, 0.3));
-      case FINGERS, THUMB, HAND -> spots.addAll(limb.outlineFrom(Segment.FOREARM, 0.78));
+      case FINGERS, THUMB, HAND ->
+          spots.addAll(
+              onDigitsAlone()
+                  ? limb.outlineFrom(Segment.HAND, 0.3)
+                  : limb.outlineFrom(Segment.FOREARM, 0.78));
     }
     return spots;
-  }
-
-  /** The table as seen, where there is one. */
-  static final class Table {
-    private Table() {}
-
-    static Optional<List<Spot>> of(
-        Skeleton skeleton, Optional<Position> position, Camera camera) {
-      return position.flatMap(p -> corners(skeleton, p)).map(box -> Outline.hull(
-          box.stream().map(camera::see).toList()));
-    }
-
-    private static Optional<List<Vec>> corners(Skeleton skeleton, Position position) {
-      Vec up = Views.up(position.body());
-      if (up.y() < 0.5) {
-        double edge = position.support() == Support.UPPER_ARM_ON_TABLE ? -0.45 : -0.30;
-        double side = position.body() == Position.Body.SIDE_LYING ? 0.25 : 0.30;
-        double top = lowest(Body.pieces(Position.Body.STANDING, skeleton).stream()
-            .filter(piece -> piece.stream().allMatch(b -> b.centre().y() < 0.02)).toList(), up);
-        return Optional.of(
-            up.x() < -0.5
-                ? box(new Vec(-top - 0, 0.36, side), new Vec(-top + TABLE_THICK, -1.4, -side))
-                : box(
-                    new Vec(edge, 0.36, up.z() * top),
-                    new Vec(0.30, -1.4, up.z() * (top - TABLE_THICK))));
-      }
-      return switch (position.support()) {
-        case FOREARM_ON_TABLE -> Optional.of(under(skeleton, Segment.FOREARM, 0.02, -0.012));
-        case HAND_ON_TABLE -> Optional.of(under(skeleton, Segment.FOREARM, 0.02, 0.26));
-        case UPPER_ARM_ON_TABLE -> Optional.of(under(skeleton, Segment.UPPER_ARM, -0.06, 0.02));
-        case FREE, ELBOW_BENT, HELD -> Optional.empty();
-      };
-    }
-
-    private static double lowest(List<List<Ball>> pieces, Vec up) {
-      return pieces.stream()
-          .flatMap(List::stream)
-          .mapToDouble(ball -> ball.centre().dot(up) - ball.radius())
-          .min()
-          .orElse(0);
-    }
-
-    /** A level slab below a segment, from before its proximal end to beyond its distal end. */
-    private static List<Vec> under(
-        Skeleton skeleton, Segment segment, double before, double beyond) {
-      Bone bone = skeleton.bone(segment, Digit.NONE);
-      Vec up = new Vec(0, 1, 0);
-      double top =
-          lowest(
-              Flesh.of(skeleton).stream()
-                  .filter(part -> part.segment() == segment)
-                  .flatMap(part -> part.pieces().stream())
-                  .toList(),
-              up);
-      Vec way = bone.to().minus(bone.from());
-      Vec level = way.minus(up.times(way.dot(up)));
-      Vec along = level.length() < 0.05 ? new Vec(0, 0, 1) : level.unit();
-      Vec across = along.cross(up);
-      ArrayList<Vec> corners = new ArrayList<>();
-      for (Vec end :
-          List.of(
-              bone.from().minus(along.times(before)), bone.to().plus(along.times(beyond)))) {
-        for (double side : new double[] {-0.16, 0.16}) {
-          for (double height : new double[] {top, top - TABLE_THICK}) {
-            Vec flat = end.minus(up.times(end.dot(up)));
-            corners.add(flat.plus(across.times(side)).plus(up.times(height)));
-          }
-        }
-      }
-      return corners;
-    }
-
-    private static List<Vec> box(Vec one, Vec other) {
-      ArrayList<Vec> corners = new ArrayList<>();
-      for (double x : new double[] {one.x(), other.x()}) {
-        for (double y : new double[] {one.y(), other.y()}) {
-          for (double z : new double[] {one.z(), other.z()}) {
-            corners.add(new Vec(x, y, z));
-          }
-        }
-      }
-      return corners;
-    }
   }
 }

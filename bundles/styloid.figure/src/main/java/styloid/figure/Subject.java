@@ -86,7 +86,7 @@ public record Subject(
     }
     for (Digit other : List.of(Digit.INDEX, Digit.MIDDLE, Digit.RING, Digit.LITTLE)) {
       for (Joint joint : BENDING) {
-        if (other != digit && !pose.fingers().containsKey(other) && pose.of(joint) > 0) {
+        if (other != digit && !picture.pose().fingers().containsKey(other) && pose.of(joint) > 0) {
           pose = pose.with(joint, other, 0);
         }
       }

@@ -33,7 +33,7 @@ final class Views {
   }
 
   static Camera camera(Subject subject, Skeleton skeleton) {
-    View view = subject.picture().view();
+    View view = nearest(subject.picture().view(), subject.digit());
     if (view != View.FITTING) {
       return camera(view, subject, skeleton);
     }
@@ -42,6 +42,12 @@ final class Views {
         .map(v -> camera(v, subject, skeleton))
         .max(Comparator.comparingDouble(c -> shows(c, subject, skeleton)))
         .orElseThrow();
+  }
+
+  /** Fingers on the far side are seen from the other side, so that no finger lies before them. */
+  private static View nearest(View view, Digit digit) {
+    boolean far = digit == Digit.RING || digit == Digit.LITTLE;
+    return far && view == View.THUMB_SIDE ? View.LITTLE_FINGER_SIDE : view;
   }
 
   static boolean ofBody(Region region) {

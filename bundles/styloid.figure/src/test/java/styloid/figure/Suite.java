@@ -1,5 +1,6 @@
 package styloid.figure;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.stream.Stream;
 import styloid.goniometry.Goniometry;
@@ -30,17 +31,16 @@ final class Suite {
   /** The first item, and every other one that is drawn another way. */
   static List<Item> pictured(Group group) {
     Guide guide = group.guide();
-    Item first = group.items().get(0);
+    HashSet<Object> seen = new HashSet<>();
     return group.items().stream()
+        .filter(item -> !item.id().value().endsWith("-passive"))
         .filter(
             item ->
-                item == first
-                    || !guide.picture(item.id()).equals(guide.picture(first.id()))
-                        && !item.id().value().endsWith("-contraction")
-                    || item.id().value().endsWith("-active") && guide.sweep(item.id()).isPresent()
-                    || item.id().value().endsWith("-contraction")
-                        && group.items().stream()
-                            .noneMatch(i -> i.id().value().endsWith("-reduced")))
+                seen.add(
+                    List.of(
+                        guide.picture(item.id()),
+                        guide.isReduced(item.id()),
+                        guide.sweep(item.id()).isPresent() ? item.id() : "")))
         .toList();
   }
 }

@@ -106,6 +106,7 @@ final class Guides {
     add("forearm", Support.ELBOW_BENT, Rotation.MID)
         .seen(View.FINGERTIPS)
         .pose(ELBOW_FLEXION, 90)
+        .pose(THUMB_RADIAL_ABDUCTION, 35)
         .goniometer(FOREARM, 1, VOLAR, arm(UPPER_ARM, END), arm(FOREARM, RADIAL));
     add("wrist-sagittal", Support.FOREARM_ON_TABLE, Rotation.PALM_DOWN)
         .seen(View.LITTLE_FINGER_SIDE)
@@ -248,6 +249,7 @@ final class Guides {
 
     private void finish(List<Topic> topics, List<Mark> marks) {
       ArrayList<Line> lines = new ArrayList<>();
+      Picture picture = new Picture(pose, marks, view);
       topics.forEach(topic -> lines.add(new Line(topic, "guide." + group + "." + topic.code())));
       guides.put(
           group,
@@ -255,8 +257,8 @@ final class Guides {
               Optional.of(position),
               Optional.empty(),
               lines,
-              new Picture(pose, marks, view),
-              List.of(),
+              picture,
+              Sweeps.endFeel(group, picture),
               Sweeps.of(group, results)));
     }
   }

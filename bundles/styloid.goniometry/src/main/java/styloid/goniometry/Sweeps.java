@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import styloid.model.ItemId;
 import styloid.model.ResultId;
+import styloid.spi.Guide;
+import styloid.spi.Picture;
+import styloid.spi.Pose;
 import styloid.spi.Pose.Joint;
 import styloid.spi.Sweep;
 
@@ -70,19 +73,31 @@ final class Sweeps {
   /** Sweeps of a plane's motions, active and passive; none where the group is no plane. */
   static List<Sweep> of(String group, Set<ResultId> results) {
     ArrayList<Sweep> sweeps = new ArrayList<>();
-    for (Plane plane : Planes.ALL) {
-      if (plane.id().equals(group)) {
-        plane
-            .ends()
-            .forEach(
-                motion -> {
-                  for (Mode mode : Mode.values()) {
-                    sweeps.add(sweep(motion, motion.item(mode), results));
-                  }
-                });
+    for (Motion motion : motions(group)) {
+      for (Mode mode : Mode.values()) {
+        sweeps.add(sweep(motion, motion.item(mode), results));
       }
     }
     return sweeps;
+  }
+
+  /** Pictures with the joint toward the end that is felt. */
+  static List<Guide.ItemPicture> endFeel(String group, Picture picture) {
+    return motions(group).stream().map(motion -> endFeel(motion, picture)).toList();
+  }
+
+  private static Guide.ItemPicture endFeel(Motion motion, Picture picture) {
+    Sweep sweep = sweep(motion, motion.passive(), Set.of());
+    Pose pose = picture.pose().with(sweep.joint(), (int) sweep.joint(sweep.drawn()));
+    return new Guide.ItemPicture(
+        Set.of(motion.endFeel()), false, new Picture(pose, picture.marks(), picture.view()));
+  }
+
+  private static List<Motion> motions(String group) {
+    return Planes.ALL.stream()
+        .filter(plane -> plane.id().equals(group))
+        .flatMap(plane -> plane.ends().stream())
+        .toList();
   }
 
   private static Sweep sweep(Motion motion, ItemId item, Set<ResultId> results) {

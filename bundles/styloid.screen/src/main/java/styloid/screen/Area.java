@@ -10,11 +10,8 @@ import static styloid.model.Region.THUMB;
 import static styloid.model.Region.WRIST;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import styloid.model.Region;
-import styloid.spi.Pose;
-import styloid.spi.Pose.Joint;
 import styloid.spi.Position.Support;
 
 /**
@@ -29,7 +26,6 @@ record Area(
     Region region,
     Set<Region> loads,
     Support support,
-    Map<Joint, Integer> pose,
     List<String> motions) {
 
   /** Every area in the order it is looked at. */
@@ -40,7 +36,6 @@ record Area(
             SHOULDER,
             Set.of(SHOULDER),
             Support.FREE,
-            Map.of(Joint.SHOULDER_FLEXION, 120),
             List.of(
                 "shoulder-flexion",
                 "shoulder-extension",
@@ -55,21 +50,18 @@ record Area(
             ELBOW,
             Set.of(ELBOW),
             Support.FREE,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.FOREARM_PRONATION, -80),
             List.of("elbow-flexion", "elbow-extension")),
         new Area(
             "forearm",
             FOREARM,
             Set.of(FOREARM),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.FOREARM_PRONATION, 60),
             List.of("forearm-pronation", "forearm-supination")),
         new Area(
             "wrist",
             WRIST,
             Set.of(WRIST),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.WRIST_FLEXION, -50),
             List.of(
                 "wrist-flexion",
                 "wrist-extension",
@@ -80,7 +72,6 @@ record Area(
             FINGERS,
             Set.of(FINGERS),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.FINGER_SPREAD, 20),
             List.of(
                 "mp-flexion",
                 "mp-extension",
@@ -95,7 +86,6 @@ record Area(
             THUMB,
             Set.of(THUMB),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.THUMB_PALMAR_ABDUCTION, 45),
             List.of(
                 "thumb-palmar-abduction",
                 "thumb-radial-abduction",
@@ -109,34 +99,22 @@ record Area(
             HAND,
             Set.of(FINGERS),
             Support.ELBOW_BENT,
-            Map.of(
-                Joint.ELBOW_FLEXION, 90,
-                Joint.FINGER_MP_FLEXION, 85,
-                Joint.FINGER_PIP_FLEXION, 100,
-                Joint.FINGER_DIP_FLEXION, 70),
             List.of("full-fist", "hook-fist", "straight-fist")),
         new Area(
             "opposition",
             HAND,
             Set.of(THUMB, FINGERS),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.THUMB_OPPOSITION, 60),
             List.of("thumb-opposition")),
         new Area(
             "reaches",
             LIMB,
             Set.of(SHOULDER, ELBOW, FOREARM),
             Support.FREE,
-            Map.of(
-                Joint.SHOULDER_FLEXION, 60, Joint.ELBOW_FLEXION, 130, Joint.FOREARM_PRONATION, -60),
             List.of(
                 "reach-mouth",
                 "reach-opposite-shoulder",
                 "reach-behind-head",
                 "reach-behind-back")));
-  }
-
-  Pose picture() {
-    return new Pose(pose);
   }
 }
