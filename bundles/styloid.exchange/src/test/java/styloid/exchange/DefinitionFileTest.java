@@ -30,10 +30,12 @@ import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.Mark;
+import styloid.spi.Picture;
 import styloid.spi.Pose;
 import styloid.spi.Position;
 import styloid.spi.ResultDefinition;
 import styloid.spi.Setting;
+import styloid.spi.Sweep;
 import styloid.spi.TestDefinition;
 import styloid.spi.Timer;
 
@@ -73,10 +75,33 @@ class DefinitionFileTest {
             Optional.of(sitting),
             Optional.of(sitting),
             List.of(new Guide.Line(Guide.Topic.RESIST, "guide.power.resist")),
-            new Pose(Map.of(Pose.Joint.WRIST_FLEXION, -15, Pose.Joint.ELBOW_FLEXION, 90)),
+            new Picture(
+                new Pose(Map.of(Pose.Joint.WRIST_FLEXION, -15, Pose.Joint.ELBOW_FLEXION, 90))
+                    .with(Pose.Joint.FINGER_PIP_FLEXION, Digit.RING, 40),
+                List.of(
+                    new Mark(Mark.Kind.RESIST, Mark.Segment.HAND, 0.1, Mark.Aspect.VOLAR),
+                    new Mark(
+                        Mark.Kind.AXIS,
+                        Mark.Segment.FOREARM,
+                        1,
+                        Mark.Aspect.END,
+                        Set.of(Digit.RING, Digit.INDEX))),
+                Picture.View.PALM),
             List.of(
-                new Mark(Mark.Kind.RESIST, Mark.Segment.HAND, 0.1, Mark.Aspect.VOLAR),
-                new Mark(Mark.Kind.AXIS, Mark.Segment.FOREARM, 1, Mark.Aspect.END)));
+                new Guide.ItemPicture(
+                    Set.of(tip.id()),
+                    true,
+                    new Picture(Pose.neutral(), List.of(), Picture.View.BEHIND))),
+            List.of(
+                new Sweep(
+                    power.id(),
+                    Pose.Joint.WRIST_FLEXION,
+                    true,
+                    -12,
+                    45,
+                    Optional.of(result("mean"))),
+                new Sweep(
+                    tip.id(), Pose.Joint.ELBOW_FLEXION, false, 0, 0, Optional.empty())));
     return new TestDefinition(
             new TestId("sample"),
             "1.2",
@@ -168,6 +193,10 @@ class DefinitionFileTest {
           "along": 1.0          | "along": 7              | $.groups[0].guide.marks[1]
           "wrist-flexion": -15  | "wrist-flexio": -15     | $.groups[0].guide.pose.wrist-flexio
           "wrist-flexion": -15  | "wrist-flexion": 500    | $.groups[0].guide
+          "finger-pip-flexion": 40 | "thumb-ip-flexion": 40 | $.groups[0].guide
+          "view": "palm"        | "view": "pal"           | $.groups[0].guide.view
+          "reduced": true       | "reduced": 1            | $.groups[0].guide.itemPictures[0].reduced
+          "zero": -12           | "zero": "x"             | $.groups[0].guide.sweeps[0].zero
           "max": "120.50"       | "max": "-1"             | $.groups[0].items[1].number
           "item": "held"        | "item": "gone"          | $
           "en": {               | "xx": {                 | $.labels

@@ -144,7 +144,7 @@ final class Flesh {
       case THUMB_METACARPAL -> THUMB_METACARPAL;
       case THUMB_PROXIMAL_PHALANX -> THUMB_PROXIMAL;
       case THUMB_DISTAL_PHALANX -> THUMB_DISTAL;
-      case SHOULDER_BLADE -> List.of(new Section(0, 0.055, 0.012), new Section(1, 0.03, 0.014));
+      case SHOULDER_BLADE -> List.of(new Section(0, 0.010, 0.012), new Section(1, 0.010, 0.014));
       case TRUNK -> List.of(new Section(0, 0.155, 0.085), new Section(1, 0.150, 0.095));
     };
   }

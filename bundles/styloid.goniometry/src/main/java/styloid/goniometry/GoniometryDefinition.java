@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Item;
 import styloid.model.ItemKind;
 import styloid.model.Region;
+import styloid.model.ResultId;
 import styloid.model.Source;
 import styloid.spi.Group;
 import styloid.spi.Labels;
@@ -32,10 +34,15 @@ final class GoniometryDefinition {
   private static final ItemKind.Choices END_FEEL =
       ItemKind.Choices.of("soft", "firm", "hard", "springy", "guarded", "empty");
 
-  private final Guides guides = new Guides();
+  private final Guides guides;
+
+  private GoniometryDefinition(Guides guides) {
+    this.guides = guides;
+  }
 
   static TestDefinition build(List<ResultDefinition> results) {
-    return new GoniometryDefinition().definition(results);
+    Set<ResultId> ids = results.stream().map(ResultDefinition::id).collect(Collectors.toSet());
+    return new GoniometryDefinition(new Guides(ids)).definition(results);
   }
 
   private TestDefinition definition(List<ResultDefinition> results) {

@@ -179,8 +179,16 @@ final class GradingDefinition {
         Optional.of(motion.position()),
         Optional.of(motion.gravityReduced()),
         lines,
-        motion.pose(),
-        motion.marks());
+        motion.picture(),
+        List.of(new Guide.ItemPicture(reduced(motion), true, motion.reducedPicture())),
+        List.of());
+  }
+
+  /** Where gravity hardly matters a contraction is felt for in the second position alone. */
+  private static Set<ItemId> reduced(Motion motion) {
+    ItemId contraction = new ItemId(motion.id() + "-" + Observation.CONTRACTION.code());
+    ItemId range = new ItemId(motion.id() + "-" + Observation.REDUCED.code());
+    return motion.criteria() == Criteria.GRAVITY ? Set.of(range, contraction) : Set.of(contraction);
   }
 
   private static List<ResultDefinition> results(List<Motion> catalogue) {

@@ -15,8 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import styloid.model.DigitJoint;
 import styloid.model.Region;
-import styloid.spi.Pose;
-import styloid.spi.Pose.Joint;
 import styloid.spi.Position.Support;
 
 /**
@@ -26,13 +24,7 @@ import styloid.spi.Position.Support;
  * @param motions ids of its motions, actions or reaches; where goniometry or grading has the same
  *     motion, its id begins with the same words
  */
-record Area(
-    String id,
-    Region region,
-    Set<Region> loads,
-    Support support,
-    Map<Joint, Integer> pose,
-    List<String> motions) {
+record Area(String id, Region region, Set<Region> loads, Support support, List<String> motions) {
 
   private static final Map<String, DigitJoint> JOINTS =
       Map.ofEntries(
@@ -60,7 +52,6 @@ record Area(
             SHOULDER,
             Set.of(SHOULDER),
             Support.FREE,
-            Map.of(Joint.SHOULDER_FLEXION, 120),
             List.of(
                 "shoulder-flexion",
                 "shoulder-extension",
@@ -75,21 +66,18 @@ record Area(
             ELBOW,
             Set.of(ELBOW),
             Support.FREE,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.FOREARM_PRONATION, -80),
             List.of("elbow-flexion", "elbow-extension")),
         new Area(
             "forearm",
             FOREARM,
             Set.of(FOREARM),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.FOREARM_PRONATION, 60),
             List.of("forearm-pronation", "forearm-supination")),
         new Area(
             "wrist",
             WRIST,
             Set.of(WRIST),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.WRIST_FLEXION, -50),
             List.of(
                 "wrist-flexion",
                 "wrist-extension",
@@ -100,7 +88,6 @@ record Area(
             FINGERS,
             Set.of(FINGERS),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.FINGER_SPREAD, 20),
             List.of(
                 "mp-flexion",
                 "mp-extension",
@@ -115,7 +102,6 @@ record Area(
             THUMB,
             Set.of(THUMB),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.THUMB_PALMAR_ABDUCTION, 45),
             List.of(
                 "thumb-palmar-abduction",
                 "thumb-radial-abduction",
@@ -129,26 +115,18 @@ record Area(
             HAND,
             Set.of(FINGERS),
             Support.ELBOW_BENT,
-            Map.of(
-                Joint.ELBOW_FLEXION, 90,
-                Joint.FINGER_MP_FLEXION, 85,
-                Joint.FINGER_PIP_FLEXION, 100,
-                Joint.FINGER_DIP_FLEXION, 70),
             List.of("full-fist", "hook-fist", "straight-fist")),
         new Area(
             "opposition",
             HAND,
             Set.of(THUMB, FINGERS),
             Support.ELBOW_BENT,
-            Map.of(Joint.ELBOW_FLEXION, 90, Joint.THUMB_OPPOSITION, 60),
             List.of("thumb-opposition")),
         new Area(
             "reaches",
             LIMB,
             Set.of(SHOULDER, ELBOW, FOREARM),
             Support.FREE,
-            Map.of(
-                Joint.SHOULDER_FLEXION, 60, Joint.ELBOW_FLEXION, 130, Joint.FOREARM_PRONATION, -60),
             List.of(
                 "reach-mouth",
                 "reach-opposite-shoulder",
@@ -159,9 +137,5 @@ record Area(
   /** Which joint of a digit a motion of this area is about; empty where it is about none. */
   Optional<DigitJoint> joint(String motion) {
     return Optional.ofNullable(JOINTS.get(motion));
-  }
-
-  Pose picture() {
-    return new Pose(pose);
   }
 }

@@ -7,11 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
 import styloid.model.Item;
+import styloid.model.ItemId;
 import styloid.model.ItemKind;
 import styloid.model.ResultId;
 import styloid.model.Source;
@@ -74,8 +76,14 @@ final class ScreenDefinition {
             Optional.of(position),
             Optional.empty(),
             List.of(how, watch),
-            area.picture(),
+            MotionPictures.of(area.motions().get(0)),
+            area.motions().stream().map(ScreenDefinition::picture).toList(),
             List.of()));
+  }
+
+  private static Guide.ItemPicture picture(String motion) {
+    Set<ItemId> items = items(motion).stream().map(Item::id).collect(Collectors.toSet());
+    return new Guide.ItemPicture(items, false, MotionPictures.of(motion));
   }
 
   /** A motion costs one answer while it is full; the rest is asked once something is not right. */

@@ -3,6 +3,7 @@ package styloid.spi;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import styloid.model.Codes;
 import styloid.model.ItemId;
 
@@ -13,7 +14,7 @@ import styloid.model.ItemId;
  * @param gravityReduced position used only when the limb does not manage against gravity
  * @param lines instructions, in the order to be read
  * @param picture the limb in the first position
- * @param reducedPicture the limb in the gravity-reduced position
+ * @param itemPictures pictures of single items that differ from that of the group
  * @param sweeps how measured angles are drawn; empty where none is measured
  */
 public record Guide(
@@ -21,7 +22,7 @@ public record Guide(
     Optional<Position> gravityReduced,
     List<Line> lines,
     Picture picture,
-    Optional<Picture> reducedPicture,
+    List<ItemPicture> itemPictures,
     List<Sweep> sweeps) {
 
   /** An instruction: its kind and the key of its words in the test's labels. */
@@ -29,6 +30,18 @@ public record Guide(
     public Line {
       Objects.requireNonNull(topic, "topic");
       Objects.requireNonNull(labelKey, "labelKey");
+    }
+  }
+
+  /**
+   * What is drawn while some items are asked.
+   *
+   * @param reduced whether they are asked in the gravity-reduced position
+   */
+  public record ItemPicture(Set<ItemId> items, boolean reduced, Picture picture) {
+    public ItemPicture {
+      items = Set.copyOf(items);
+      Objects.requireNonNull(picture, "picture");
     }
   }
 
@@ -61,7 +74,7 @@ public record Guide(
     Objects.requireNonNull(gravityReduced, "gravityReduced");
     lines = List.copyOf(lines);
     Objects.requireNonNull(picture, "picture");
-    Objects.requireNonNull(reducedPicture, "reducedPicture");
+    itemPictures = List.copyOf(itemPictures);
     sweeps = List.copyOf(sweeps);
   }
 
@@ -77,7 +90,7 @@ public record Guide(
         gravityReduced,
         lines,
         new Picture(pose, marks, Picture.View.FITTING),
-        Optional.empty(),
+        List.of(),
         List.of());
   }
 
@@ -87,6 +100,25 @@ public record Guide(
 
   public List<Mark> marks() {
     return picture.marks();
+  }
+
+  /** Whether an item is asked in the gravity-reduced position. */
+  public boolean isReduced(ItemId item) {
+    return itemPictures.stream().anyMatch(p -> p.reduced() && p.items().contains(item));
+  }
+
+  /** What is drawn while an item is asked. */
+  public Picture picture(ItemId item) {
+    return itemPictures.stream()
+        .filter(p -> p.items().contains(item))
+        .map(ItemPicture::picture)
+        .findFirst()
+        .orElse(picture);
+  }
+
+  /** Whether there is anything to be drawn. */
+  public boolean hasPicture() {
+    return !picture.equals(Picture.none());
   }
 
   /** How the angle of an item is drawn, where it is. */

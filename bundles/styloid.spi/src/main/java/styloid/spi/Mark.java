@@ -70,6 +70,9 @@ public record Mark(Kind kind, Segment segment, double along, Aspect aspect, Set<
     Objects.requireNonNull(segment, "segment");
     Objects.requireNonNull(aspect, "aspect");
     digits = Set.copyOf(digits);
+    if (kind == Kind.RESIST_TURN && aspect != Aspect.VOLAR && aspect != Aspect.DORSAL) {
+      throw new IllegalArgumentException("a turn is pushed from volar or dorsal, not " + aspect);
+    }
     if (!(along >= 0 && along <= 1)) {
       throw new IllegalArgumentException("along must be 0 to 1: " + along);
     }

@@ -11,10 +11,11 @@ import styloid.model.ResultId;
  *
  * @param item an angle in degrees
  * @param zero where the pose's joint stands when the item reads 0°
+ * @param drawn degrees at which the limb is drawn before a value is there
  * @param shortOf result that says how many degrees the item is short of the chosen reference
  */
 public record Sweep(
-    ItemId item, Pose.Joint joint, boolean reversed, int zero, Optional<ResultId> shortOf) {
+    ItemId item, Pose.Joint joint, boolean reversed, int zero, int drawn, Optional<ResultId> shortOf) {
   public Sweep {
     Objects.requireNonNull(item, "item");
     Objects.requireNonNull(joint, "joint");
