@@ -8,7 +8,6 @@ import java.util.function.BiConsumer;
 import javafx.scene.Group;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.Line;
 import javafx.scene.shape.Polygon;
 import javafx.scene.transform.Scale;
 import styloid.model.LimbPart;
@@ -41,7 +40,6 @@ public final class LimbMap extends Region {
     getChildren().add(sheet);
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
       outline(MapShape.arm(side));
-      MapShape.lens(side).forEach(this::lens);
       outline(MapShape.hand(side));
     }
     for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
@@ -109,14 +107,6 @@ public final class LimbMap extends Region {
     edges.setMouseTransparent(true);
     faces.setMouseTransparent(true);
     sheet.getChildren().addAll(edges, faces);
-  }
-
-  private void lens(List<Spot> ends) {
-    Spot from = ends.get(0);
-    Spot to = ends.get(1);
-    Line line = new Line(from.x(), from.y(), to.x(), to.y());
-    line.setMouseTransparent(true);
-    sheet.getChildren().add(styled(line, "limb-lens"));
   }
 
   private static <T extends javafx.scene.Node> T styled(T node, String style) {

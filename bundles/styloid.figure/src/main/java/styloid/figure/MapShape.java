@@ -19,7 +19,7 @@ import styloid.spi.Pose.Joint;
  */
 public final class MapShape {
   public static final double WIDTH = 312;
-  public static final double HEIGHT = 346;
+  public static final double HEIGHT = 337;
   public static final double TARGET = 24;
 
   private static final Pose ARM =
@@ -40,8 +40,8 @@ public final class MapShape {
   private static final double HAND_ACROSS = 1250;
   private static final double HAND_DOWN = 900;
 
-  private static final double SHOULDER_Y = 32;
-  private static final double HAND_Y = 169;
+  private static final double SHOULDER_Y = 21;
+  private static final double HAND_Y = 160;
 
   /** Middle of the sheet to the middle of the wrist of the large hand. */
   private static final double HAND_X = 76;
@@ -102,21 +102,6 @@ public final class MapShape {
   /** Polygons that together are the hand. */
   public static List<List<Spot>> hand(Side side) {
     return polygons(HAND_BONES, side, false);
-  }
-
-  /** From the wrist of the arm to that of the larger hand: two lines, each of two ends. */
-  public static List<List<Spot>> lens(Side side) {
-    Spot wrist = arm(ARM_BONES.distal(Segment.FOREARM, Digit.NONE));
-    Spot large = hand(HAND_BONES.bone(Segment.HAND, Digit.NONE).at(0));
-    double narrow = 0.028 * ARM_ACROSS;
-    double wide = 0.028 * HAND_ACROSS;
-    ArrayList<List<Spot>> lines = new ArrayList<>();
-    for (int way : new int[] {-1, 1}) {
-      Spot from = new Spot(wrist.x() + way * narrow, wrist.y() + 2);
-      Spot to = new Spot(large.x() + way * wide, large.y() + 4);
-      lines.add(List.of(over(side, from), over(side, to)));
-    }
-    return lines;
   }
 
   private static List<List<Spot>> polygons(Skeleton bones, Side side, boolean ofArm) {
