@@ -79,7 +79,7 @@ public final class EvaluationView extends BorderPane {
     setCenter(middle());
     setRight(rail);
     setBottom(status);
-    navigation.setPrefWidth(316);
+    navigation.setPrefWidth(320);
     rail.setPrefWidth(294);
     form.current().addListener((o, was, is) -> attend(is));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);

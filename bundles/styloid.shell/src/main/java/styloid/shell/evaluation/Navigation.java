@@ -3,6 +3,7 @@ package styloid.shell.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -30,12 +31,13 @@ final class Navigation extends VBox {
   /** Share of the height the map may take. */
   private static final double MAP_SHARE = 0.58;
 
-  private static final double MAP_HEIGHT = 366;
+  private static final double MAP_HEIGHT = 346;
 
   private final Texts texts;
   private final Consumer<Page> toPage;
   private final Consumer<Group> toGroup;
   private final VBox items = new VBox(2);
+  private final ScrollPane list = new ScrollPane(items);
   private final List<Item> made = new ArrayList<>();
   private Page shown;
   private PatientContext counted;
@@ -51,7 +53,6 @@ final class Navigation extends VBox {
     getStyleClass().add("navigation");
     map.prefHeightProperty().bind(Bindings.min(MAP_HEIGHT, heightProperty().multiply(MAP_SHARE)));
     map.minHeightProperty().bind(map.prefHeightProperty());
-    ScrollPane list = new ScrollPane(items);
     list.setFitToWidth(true);
     list.setFocusTraversable(false);
     list.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -66,11 +67,26 @@ final class Navigation extends VBox {
     if (moved) {
       shown = current;
       build(stand, current);
+      Platform.runLater(this::reveal);
     }
     if (moved || !sameEntries(stand.open().context())) {
       counted = stand.open().context();
       made.forEach(item -> update(item, stand));
     }
+  }
+
+  /** Brings the line one is at into sight. */
+  private void reveal() {
+    double spare = items.getHeight() - list.getViewportBounds().getHeight();
+    made.stream()
+        .filter(i -> spare > 0 && i.page().isPlaceOf(shown))
+        .findFirst()
+        .ifPresent(
+            i -> {
+              double top = i.button().getBoundsInParent().getMinY();
+              double from = top - list.getViewportBounds().getHeight() / 3;
+              list.setVvalue(Math.max(0, Math.min(1, from / spare)));
+            });
   }
 
   private boolean sameEntries(PatientContext now) {

@@ -3,10 +3,7 @@ package styloid.shell.map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import styloid.figure.LimbMap;
 import styloid.model.ItemKey;
 import styloid.model.LimbPart;
@@ -25,7 +22,8 @@ public final class LimbGuide {
   private final MapWords words;
   private final Consumer<ItemKey> goTo;
   private final LimbMap map = new LimbMap(false);
-  private final VBox node;
+  private final Set<Side> involved;
+  private final Region node;
   private Optional<MapCard> card = Optional.empty();
   private LimbReading reading;
   private Optional<ItemKey> entry = Optional.empty();
@@ -50,10 +48,13 @@ public final class LimbGuide {
     this.at = new SidedPart(LimbPart.SHOULDER, first);
     map.onChosen((part, side) -> open(new SidedPart(part, side)));
     map.setMinSize(120, 60);
-    BorderPane heads = MapCard.heads(words);
-    heads.setCenter(Make.button(words.say("map.open"), this::open, "quiet-button", "map-open"));
-    VBox.setVgrow(map, Priority.ALWAYS);
-    node = new VBox(heads, map);
+    involved = open.context().patient().involved();
+    node =
+        MapCard.named(
+            map,
+            words,
+            involved,
+            Make.button(words.say("map.open"), this::open, "quiet-button", "map-open"));
     node.getStyleClass().add("limb-guide");
     draw(map, reading, words);
   }
@@ -95,6 +96,7 @@ public final class LimbGuide {
     MapCard made =
         new MapCard(
             words,
+            involved,
             key -> {
               screens.uncover();
               goTo.accept(key);

@@ -1,11 +1,11 @@
 package styloid.shell.map;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -13,6 +13,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import styloid.figure.LimbMap;
 import styloid.form.Completion;
@@ -43,7 +44,7 @@ final class MapCard {
    * @param goTo told where entry is to go; takes the card away
    * @param close takes the card away
    */
-  MapCard(MapWords words, Consumer<ItemKey> goTo, Runnable close) {
+  MapCard(MapWords words, Set<Side> involved, Consumer<ItemKey> goTo, Runnable close) {
     this.words = words;
     this.goTo = goTo;
     card = new PartCard(words, goTo);
@@ -51,8 +52,7 @@ final class MapCard {
     map.onChosen((part, side) -> choose(new SidedPart(part, side)));
     map.setMinSize(150, 150);
     map.setPrefWidth(MAP_WIDTH);
-    VBox left = new VBox(2, heads(words), map);
-    VBox.setVgrow(map, Priority.ALWAYS);
+    StackPane left = named(map, words, involved, new Region());
     VBox right = new VBox(8, card, foot(close));
     VBox.setVgrow(card, Priority.ALWAYS);
     HBox.setHgrow(right, Priority.ALWAYS);
@@ -64,11 +64,27 @@ final class MapCard {
     node.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
 
-  /** The sides in words over the limbs: the patient faces the viewer. */
-  static BorderPane heads(MapWords words) {
-    Label right = Make.word(words.limb(Side.RIGHT), "side-head");
-    Label left = Make.word(words.limb(Side.LEFT), "side-head");
-    return new BorderPane(null, null, left, null, right);
+  /**
+   * A map with the sides in words at its upper corners, where no limb is: the patient faces the
+   * viewer.
+   *
+   * @param between what stands between the shoulders
+   */
+  static StackPane named(LimbMap map, MapWords words, Set<Side> involved, Node between) {
+    BorderPane heads =
+        new BorderPane(
+            between,
+            null,
+            Make.word(words.limb(Side.LEFT, involved), "side-head"),
+            null,
+            Make.word(words.limb(Side.RIGHT, involved), "side-head"));
+    heads.setPickOnBounds(false);
+    heads.setMaxHeight(Region.USE_PREF_SIZE);
+    BorderPane.setAlignment(between, Pos.TOP_CENTER);
+    StackPane named = new StackPane(map, heads);
+    StackPane.setAlignment(heads, Pos.TOP_CENTER);
+    named.setMinSize(120, 60);
+    return named;
   }
 
   private VBox foot(Runnable close) {

@@ -1,6 +1,7 @@
 package styloid.shell.map;
 
 import java.util.ArrayList;
+import java.util.Set;
 import styloid.figure.MapMark;
 import styloid.model.ItemKey;
 import styloid.model.Side;
@@ -23,9 +24,10 @@ final class MapWords {
     return Shell.say(texts, key, args);
   }
 
-  /** "Patient's right". */
-  String limb(Side side) {
-    return say("map.limb." + side.code());
+  /** "Patient's right", and whether it is the involved side. */
+  String limb(Side side, Set<Side> involved) {
+    String limb = say("map.limb." + side.code());
+    return involved.contains(side) ? say("map.involved", limb) : limb;
   }
 
   /** "in progress, 3 left, precaution in force, out of the ordinary". */
