@@ -1,6 +1,7 @@
 package styloid.shell.evaluation;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
@@ -29,6 +30,7 @@ import styloid.shell.frame.WhoCard;
 import styloid.shell.help.KeysHelp;
 import styloid.shell.map.LimbGuide;
 import styloid.shell.order.OrderGuide;
+import styloid.shell.progress.ProgressCard;
 import styloid.spi.Group;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
@@ -37,7 +39,16 @@ import styloid.spi.Timer;
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
   private static final List<String> KEYS =
-      List.of("next-page", "map", "panes", "order", "rest", "export", "who", "close-evaluation");
+      List.of(
+          "next-page",
+          "map",
+          "progress",
+          "panes",
+          "order",
+          "rest",
+          "export",
+          "who",
+          "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -257,30 +268,30 @@ public final class EvaluationView extends BorderPane {
     }
   }
 
+  private Map<KeyCode, Runnable> keys() {
+    return Map.of(
+        KeyCode.F3, () -> ProgressCard.show(shell, stand.open(), form.current().get()),
+        KeyCode.F4, limbs::open,
+        KeyCode.F6, this::switchPane);
+  }
+
+  private Map<KeyCode, Runnable> shortcuts() {
+    return Map.of(
+        KeyCode.PAGE_DOWN, () -> leavePage(true),
+        KeyCode.PAGE_UP, () -> leavePage(false),
+        KeyCode.E, this::export,
+        KeyCode.I, () -> askWho(""),
+        KeyCode.R, rest::ask,
+        KeyCode.T, order::show,
+        KeyCode.W, shell.screens()::caseload);
+  }
+
   private void pressed(KeyEvent event) {
-    Optional<Runnable> action = Optional.empty();
-    if (event.getCode() == KeyCode.F6) {
-      action = Optional.of(this::switchPane);
-    } else if (event.getCode() == KeyCode.F4) {
-      action = Optional.of(limbs::open);
-    } else if (event.isShortcutDown()) {
-      action =
-          switch (event.getCode()) {
-            case PAGE_DOWN -> Optional.of(() -> leavePage(true));
-            case PAGE_UP -> Optional.of(() -> leavePage(false));
-            case E -> Optional.of(this::export);
-            case I -> Optional.of(() -> askWho(""));
-            case R -> Optional.of(rest::ask);
-            case T -> Optional.of(order::show);
-            case W -> Optional.of(shell.screens()::caseload);
-            default -> Optional.empty();
-          };
+    Runnable action = (event.isShortcutDown() ? shortcuts() : keys()).get(event.getCode());
+    if (action != null) {
+      event.consume();
+      action.run();
     }
-    action.ifPresent(
-        run -> {
-          event.consume();
-          run.run();
-        });
   }
 
   /** Shows the keys of the place of entry and of the screen. */
