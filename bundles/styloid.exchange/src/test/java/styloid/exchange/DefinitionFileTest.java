@@ -98,8 +98,7 @@ class DefinitionFileTest {
                     -12,
                     45,
                     Optional.of(result("mean"))),
-                new Sweep(
-                    tip.id(), Pose.Joint.ELBOW_FLEXION, false, 0, 0, Optional.empty())));
+                new Sweep(tip.id(), Pose.Joint.ELBOW_FLEXION, false, 0, 0, Optional.empty())));
     return new TestDefinition(
             new TestId("sample"),
             "1.2",

@@ -28,14 +28,8 @@ final class Curve {
   private static Spot between(Spot before, Spot from, Spot to, Spot after, double t) {
     Spot slope = to.minus(before).times(0.5 * t);
     Spot bend =
-        before
-            .times(2)
-            .minus(from.times(5))
-            .plus(to.times(4))
-            .minus(after)
-            .times(0.5 * t * t);
-    Spot rest =
-        from.times(3).minus(before).minus(to.times(3)).plus(after).times(0.5 * t * t * t);
+        before.times(2).minus(from.times(5)).plus(to.times(4)).minus(after).times(0.5 * t * t);
+    Spot rest = from.times(3).minus(before).minus(to.times(3)).plus(after).times(0.5 * t * t * t);
     return from.plus(slope).plus(bend).plus(rest);
   }
 

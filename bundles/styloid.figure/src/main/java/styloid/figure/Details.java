@@ -44,8 +44,7 @@ final class Details {
       double round = 0.35 * thick * across * across;
       nail.add(
           camera.see(
-              frame.at(
-                  bone.at(0.74 + 0.24 * Math.cos(angle)), 0, -thick + round, width * across)));
+              frame.at(bone.at(0.74 + 0.24 * Math.cos(angle)), 0, -thick + round, width * across)));
     }
     inks.add(Ink.fill(Ink.Role.GROUND, nail));
     inks.add(Ink.ring(Ink.Role.DETAIL, line, nail));
@@ -79,21 +78,33 @@ final class Details {
       double length = hand.length();
       // Crease round the ball of the thumb, then the two across the palm.
       path(
-          skeleton, camera, line, inks,
+          skeleton,
+          camera,
+          line,
+          inks,
           new double[][] {
             {0.06, 0.004}, {0.30, 0.000}, {0.55, 0.006}, {0.76, 0.018}, {0.84, 0.034}
           },
           length);
       path(
-          skeleton, camera, line, inks,
+          skeleton,
+          camera,
+          line,
+          inks,
           new double[][] {{0.86, 0.034}, {0.76, 0.012}, {0.66, -0.012}, {0.58, -0.028}},
           length);
       path(
-          skeleton, camera, line, inks,
+          skeleton,
+          camera,
+          line,
+          inks,
           new double[][] {{0.99, 0.012}, {0.92, 0.0}, {0.86, -0.018}, {0.82, -0.036}},
           length);
       path(
-          skeleton, camera, line, inks,
+          skeleton,
+          camera,
+          line,
+          inks,
           new double[][] {{-0.02, 0.022}, {0.01, 0.0}, {-0.02, -0.022}},
           length);
     } else if (facing < -SEEN) {

@@ -110,12 +110,18 @@ public final class FigureCard extends VBox {
     for (Mark mark : subject.picture().marks()) {
       if (mark.shownFor(subject.digit())) {
         parts.add(
-            say("mark", texts.word(mark.kind()), texts.word(mark.segment()), texts.word(mark.aspect())));
+            say(
+                "mark",
+                texts.word(mark.kind()),
+                texts.word(mark.segment()),
+                texts.word(mark.aspect())));
       }
     }
     for (Reading reading : subject.readings()) {
       parts.add(say("reading", degrees(reading.degrees())));
-      reading.shortOf().stream().filter(d -> d >= 0.5).forEach(d -> parts.add(say("reading.missing", degrees(d))));
+      reading.shortOf().stream()
+          .filter(d -> d >= 0.5)
+          .forEach(d -> parts.add(say("reading.missing", degrees(d))));
     }
     return parts.stream().filter(Objects::nonNull).collect(Collectors.joining("; "));
   }

@@ -32,11 +32,9 @@ public final class FigureView extends Region {
   private final StyleableProperty<Color> paper = colour("paper", v -> v.paper, "#ffffff");
   private final StyleableProperty<Color> ink = colour("ink", v -> v.ink, "#1d2128");
   private final StyleableProperty<Color> skin = colour("skin", v -> v.skin, "#ead9cb");
-  private final StyleableProperty<Color> skinLine =
-      colour("skin-line", v -> v.skinLine, "#6b5a4e");
+  private final StyleableProperty<Color> skinLine = colour("skin-line", v -> v.skinLine, "#6b5a4e");
   private final StyleableProperty<Color> body = colour("body", v -> v.body, "#eceef0");
-  private final StyleableProperty<Color> bodyLine =
-      colour("body-line", v -> v.bodyLine, "#b6bcc4");
+  private final StyleableProperty<Color> bodyLine = colour("body-line", v -> v.bodyLine, "#b6bcc4");
   private final StyleableProperty<Color> table = colour("table", v -> v.table, "#dfe6e4");
   private final StyleableProperty<Color> arc = colour("arc", v -> v.arc, "#1f6f78");
   private Sketch sketch;
@@ -104,8 +102,7 @@ public final class FigureView extends Region {
       return;
     }
     Box frame = sketch.frame();
-    double scale =
-        Math.min(canvas.getWidth() / frame.width(), canvas.getHeight() / frame.height());
+    double scale = Math.min(canvas.getWidth() / frame.width(), canvas.getHeight() / frame.height());
     double left = canvas.getWidth() / 2 - scale * (frame.left() + frame.right()) / 2;
     double top = canvas.getHeight() / 2 + scale * (frame.bottom() + frame.top()) / 2;
     Painter painter = new Painter(graphics, palette(), scale, left, top);

@@ -110,13 +110,11 @@ final class MarkInks {
     Spot side = way.square();
     Spot neck = tip.minus(way.times(1.35 * unit));
     List<Spot> head =
-        List.of(
-            tip, neck.plus(side.times(0.85 * unit)), neck.minus(side.times(0.85 * unit)));
+        List.of(tip, neck.plus(side.times(0.85 * unit)), neck.minus(side.times(0.85 * unit)));
     List<Spot> shaft = List.of(tail, neck.plus(way.times(0.1 * unit)));
     inks.add(Ink.line(Ink.Role.GROUND, 0.8 * unit, shaft));
     inks.add(Ink.ring(Ink.Role.GROUND, 0.4 * unit, head));
-    inks.add(
-        Ink.line(hidden ? Ink.Role.HIDDEN_MARK : Ink.Role.MARK, 0.46 * unit, shaft));
+    inks.add(Ink.line(hidden ? Ink.Role.HIDDEN_MARK : Ink.Role.MARK, 0.46 * unit, shaft));
     inks.add(Ink.fill(Ink.Role.MARK, head));
   }
 

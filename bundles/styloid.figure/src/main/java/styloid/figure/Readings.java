@@ -27,7 +27,8 @@ final class Readings {
       ItemKey own = new ItemKey(key.test(), sweep.item(), key.side(), key.digit(), 1);
       if (demand(group, own).equals(asked)) {
         degrees(own, context)
-            .ifPresent(degrees -> readings.add(new Reading(sweep, degrees, missing(sweep, own, context))));
+            .ifPresent(
+                degrees -> readings.add(new Reading(sweep, degrees, missing(sweep, own, context))));
       }
     }
     return readings;

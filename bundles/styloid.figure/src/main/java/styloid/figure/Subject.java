@@ -40,8 +40,8 @@ public record Subject(
   }
 
   /**
-   * What is drawn while an item is asked: the gravity-reduced picture where the item is asked in that
-   * position, and the joint at its measured angle once there is one.
+   * What is drawn while an item is asked: the gravity-reduced picture where the item is asked in
+   * that position, and the joint at its measured angle once there is one.
    */
   public static Subject of(Group group, ItemKey key, List<Reading> readings) {
     Guide guide = group.guide();

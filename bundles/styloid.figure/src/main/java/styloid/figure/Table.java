@@ -14,10 +14,10 @@ final class Table {
 
   private Table() {}
 
-  static Optional<List<Spot>> of(
-      Skeleton skeleton, Optional<Position> position, Camera camera) {
-    return position.flatMap(p -> corners(skeleton, p)).map(box -> Outline.hull(
-        box.stream().map(camera::see).toList()));
+  static Optional<List<Spot>> of(Skeleton skeleton, Optional<Position> position, Camera camera) {
+    return position
+        .flatMap(p -> corners(skeleton, p))
+        .map(box -> Outline.hull(box.stream().map(camera::see).toList()));
   }
 
   private static Optional<List<Vec>> corners(Skeleton skeleton, Position position) {
@@ -25,8 +25,12 @@ final class Table {
     if (up.y() < 0.5) {
       double edge = position.support() == Support.UPPER_ARM_ON_TABLE ? -0.45 : -0.30;
       double side = position.body() == Position.Body.SIDE_LYING ? 0.25 : 0.30;
-      double top = lowest(Body.pieces(Position.Body.STANDING, skeleton).stream()
-          .filter(piece -> piece.stream().allMatch(b -> b.centre().y() < 0.02)).toList(), up);
+      double top =
+          lowest(
+              Body.pieces(Position.Body.STANDING, skeleton).stream()
+                  .filter(piece -> piece.stream().allMatch(b -> b.centre().y() < 0.02))
+                  .toList(),
+              up);
       return Optional.of(
           up.x() < -0.5
               ? box(new Vec(-top, 0.36, side), new Vec(-top + TABLE_THICK, -1.4, -side))
@@ -51,8 +55,7 @@ final class Table {
   }
 
   /** A level slab below a segment, from before its proximal end to beyond its distal end. */
-  private static List<Vec> under(
-      Skeleton skeleton, Segment segment, double before, double beyond) {
+  private static List<Vec> under(Skeleton skeleton, Segment segment, double before, double beyond) {
     Bone bone = skeleton.bone(segment, Digit.NONE);
     Vec up = new Vec(0, 1, 0);
     double top =
@@ -68,8 +71,7 @@ final class Table {
     Vec across = along.cross(up);
     ArrayList<Vec> corners = new ArrayList<>();
     for (Vec end :
-        List.of(
-            bone.from().minus(along.times(before)), bone.to().plus(along.times(beyond)))) {
+        List.of(bone.from().minus(along.times(before)), bone.to().plus(along.times(beyond)))) {
       for (double side : new double[] {-0.16, 0.16}) {
         for (double height : new double[] {top, top - TABLE_THICK}) {
           Vec flat = end.minus(up.times(end.dot(up)));

@@ -21,12 +21,7 @@ import styloid.spi.Position.Support;
  * @param motions ids of its motions, actions or reaches; where goniometry or grading has the same
  *     motion, its id begins with the same words
  */
-record Area(
-    String id,
-    Region region,
-    Set<Region> loads,
-    Support support,
-    List<String> motions) {
+record Area(String id, Region region, Set<Region> loads, Support support, List<String> motions) {
 
   /** Every area in the order it is looked at. */
   static List<Area> all() {

@@ -13,6 +13,7 @@ import styloid.spi.Pose.Joint;
 final class MotionPictures {
   private static final Pose ARM = Pose.neutral();
   private static final Pose BENT = ARM.with(Joint.ELBOW_FLEXION, 90);
+
   /** The thumb away, so that rotation shows. */
   private static final Pose TURNED = BENT.with(Joint.THUMB_RADIAL_ABDUCTION, 35);
 
@@ -32,9 +33,7 @@ final class MotionPictures {
       Map.ofEntries(
           entry("shoulder-flexion", side(ARM.with(Joint.SHOULDER_FLEXION, 150))),
           entry("shoulder-extension", side(ARM.with(Joint.SHOULDER_FLEXION, -45))),
-          entry(
-              "shoulder-abduction",
-              seen(View.FRONT, ARM.with(Joint.SHOULDER_ABDUCTION, 150))),
+          entry("shoulder-abduction", seen(View.FRONT, ARM.with(Joint.SHOULDER_ABDUCTION, 150))),
           entry(
               "shoulder-adduction",
               seen(
@@ -50,23 +49,21 @@ final class MotionPictures {
               "shoulder-internal-rotation",
               seen(
                   View.SIDE,
-                  RAISED
-                      .with(Joint.ELBOW_FLEXION, 90)
-                      .with(Joint.SHOULDER_INWARD_ROTATION, 60))),
+                  RAISED.with(Joint.ELBOW_FLEXION, 90).with(Joint.SHOULDER_INWARD_ROTATION, 60))),
           entry(
               "shoulder-external-rotation",
               seen(
                   View.SIDE,
-                  RAISED
-                      .with(Joint.ELBOW_FLEXION, 90)
-                      .with(Joint.SHOULDER_INWARD_ROTATION, -80))),
+                  RAISED.with(Joint.ELBOW_FLEXION, 90).with(Joint.SHOULDER_INWARD_ROTATION, -80))),
           entry(
               "elbow-flexion",
               side(ARM.with(Joint.ELBOW_FLEXION, 140).with(Joint.FOREARM_PRONATION, -90))),
           entry("elbow-extension", side(ARM.with(Joint.FOREARM_PRONATION, -90))),
-          entry("forearm-pronation", seen(View.FINGERTIPS, TURNED.with(Joint.FOREARM_PRONATION, 75))),
           entry(
-              "forearm-supination", seen(View.FINGERTIPS, TURNED.with(Joint.FOREARM_PRONATION, -80))),
+              "forearm-pronation", seen(View.FINGERTIPS, TURNED.with(Joint.FOREARM_PRONATION, 75))),
+          entry(
+              "forearm-supination",
+              seen(View.FINGERTIPS, TURNED.with(Joint.FOREARM_PRONATION, -80))),
           entry("wrist-flexion", thumb(PALM_DOWN.with(Joint.WRIST_FLEXION, 65))),
           entry("wrist-extension", thumb(PALM_DOWN.with(Joint.WRIST_FLEXION, -60))),
           entry("wrist-radial-deviation", back(PALM_DOWN.with(Joint.WRIST_RADIAL_DEVIATION, 20))),
@@ -77,8 +74,7 @@ final class MotionPictures {
           entry("pip-extension", thumb(BENT)),
           entry(
               "dip-flexion",
-              thumb(
-                  BENT.with(Joint.FINGER_PIP_FLEXION, 60).with(Joint.FINGER_DIP_FLEXION, 65))),
+              thumb(BENT.with(Joint.FINGER_PIP_FLEXION, 60).with(Joint.FINGER_DIP_FLEXION, 65))),
           entry("dip-extension", thumb(BENT)),
           entry("finger-abduction", back(PALM_DOWN.with(Joint.FINGER_SPREAD, 18))),
           entry("finger-adduction", back(PALM_DOWN.with(Joint.FINGER_SPREAD, -2))),
@@ -100,8 +96,12 @@ final class MotionPictures {
                   reach(52, 2, 17, 130)
                       .with(Joint.FOREARM_PRONATION, -43)
                       .with(Joint.WRIST_FLEXION, 39))),
-          entry("reach-opposite-shoulder", seen(View.FRONT, reach(97, 27, 61, 122).with(Joint.GIRDLE_PROTRACTION, 20))),
-          entry("reach-behind-head", seen(View.BEHIND, reach(-20, 139, -95, 128).with(Joint.GIRDLE_ELEVATION, 12))),
+          entry(
+              "reach-opposite-shoulder",
+              seen(View.FRONT, reach(97, 27, 61, 122).with(Joint.GIRDLE_PROTRACTION, 20))),
+          entry(
+              "reach-behind-head",
+              seen(View.BEHIND, reach(-20, 139, -95, 128).with(Joint.GIRDLE_ELEVATION, 12))),
           entry(
               "reach-behind-back",
               seen(View.BEHIND, reach(-24, 27, 88, 109).with(Joint.WRIST_FLEXION, 15))));

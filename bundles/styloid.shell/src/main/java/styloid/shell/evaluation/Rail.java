@@ -28,8 +28,8 @@ import styloid.spi.TestDefinition;
 import styloid.spi.Texts;
 
 /**
- * What stands beside the entry: cautions of the step first, then its picture, how it is done, results as they
- * come, the value of the last visit, findings. Never takes the focus.
+ * What stands beside the entry: cautions of the step first, then its picture, how it is done,
+ * results as they come, the value of the last visit, findings. Never takes the focus.
  */
 final class Rail extends Region {
   private static final double LOWER_SHARE = 0.46;
@@ -155,7 +155,8 @@ final class Rail extends Region {
   /** The picture of the place of entry: without a place there is no side to draw. */
   private void figure(PatientContext context, Optional<Group> group, ItemKey key) {
     Optional<Subject> subject =
-        Optional.ofNullable(key).flatMap(k -> group.flatMap(g -> FigureCard.subject(g, k, context)));
+        Optional.ofNullable(key)
+            .flatMap(k -> group.flatMap(g -> FigureCard.subject(g, k, context)));
     Make.shown(figure, subject.isPresent());
     subject.ifPresent(s -> figure.show(s, group.orElseThrow().guide().isReduced(key.item())));
   }
