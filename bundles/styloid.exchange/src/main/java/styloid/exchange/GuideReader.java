@@ -5,6 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import styloid.exchange.json.Decoder;
+import styloid.exchange.json.Decoders;
+import styloid.exchange.json.Fields;
 import styloid.model.Codes;
 import styloid.model.Digit;
 import styloid.model.ItemId;
@@ -16,11 +19,8 @@ import styloid.spi.Pose;
 import styloid.spi.Position;
 import styloid.spi.Sweep;
 
-/** Reads how a group of items is done. */
-final class GuideReader {
-  private static final Decoder<Map<Pose.Joint, Integer>> ANGLES =
-      Decoders.map(joint -> Codes.parse(Pose.Joint.class, joint), Decoders::whole);
-
+/** Reads how a group of items is done; its parts are shared with declared tests. */
+public final class GuideReader {
   private GuideReader() {}
 
   static Guide guide(Fields f) {
@@ -36,12 +36,10 @@ final class GuideReader {
 
   /** Keys of a picture stand beside those of what it belongs to; null after a problem. */
   private static Picture picture(Fields f) {
-    var view =
-        f.may("view", Decoders.code("view", Picture.View.class)).orElse(Picture.View.FITTING);
-    Map<Pose.Joint, Integer> angles = f.may("pose", ANGLES).orElseGet(HashMap::new);
+    var view = f.may("view", view()).orElse(Picture.View.FITTING);
+    Map<Pose.Joint, Integer> angles = f.may("pose", pose()).orElseGet(HashMap::new);
     Map<Digit, Map<Pose.Joint, Integer>> fingers =
-        f.may("fingers", Decoders.map(digit -> Codes.parse(Digit.class, digit), ANGLES))
-            .orElseGet(HashMap::new);
+        f.may("fingers", fingers()).orElseGet(HashMap::new);
     List<Mark> marks = f.list("marks", Fields.object(GuideReader::mark));
     return f.part(() -> new Picture(new Pose(angles, fingers), marks, view));
   }
@@ -63,7 +61,23 @@ final class GuideReader {
     return f.make(() -> new Sweep(item, joint, reversed, zero, drawn, shortOf));
   }
 
-  private static Position position(Fields f) {
+  /** Joint angles by joint. */
+  public static Decoder<Map<Pose.Joint, Integer>> pose() {
+    return Decoders.map(joint -> Codes.parse(Pose.Joint.class, joint), Decoders::whole);
+  }
+
+  /** Joint angles of single fingers. */
+  public static Decoder<Map<Digit, Map<Pose.Joint, Integer>>> fingers() {
+    return Decoders.map(digit -> Codes.parse(Digit.class, digit), pose());
+  }
+
+  /** From where a picture is seen. */
+  public static Decoder<Picture.View> view() {
+    return Decoders.code("view", Picture.View.class);
+  }
+
+  /** How the patient is placed. */
+  public static Position position(Fields f) {
     var body = f.need("body", Decoders.code("body position", Position.Body.class));
     var support = f.need("support", Decoders.code("support", Position.Support.class));
     var rotation = f.need("rotation", Decoders.code("rotation", Position.Rotation.class));
@@ -76,7 +90,8 @@ final class GuideReader {
     return f.make(() -> new Guide.Line(topic, label));
   }
 
-  private static Mark mark(Fields f) {
+  /** A point or arrow of the picture. */
+  public static Mark mark(Fields f) {
     var kind = f.need("kind", Decoders.code("mark", Mark.Kind.class));
     var segment = f.need("segment", Decoders.code("segment", Mark.Segment.class));
     Double along = f.need("along", Decoders::fraction);
