@@ -31,7 +31,6 @@ import styloid.shell.help.KeysHelp;
 import styloid.shell.map.LimbGuide;
 import styloid.shell.order.OrderGuide;
 import styloid.shell.progress.ProgressCard;
-import styloid.spi.Group;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
 
@@ -229,10 +228,6 @@ public final class EvaluationView extends BorderPane {
     if (focus) {
       Platform.runLater(form::focusStart);
     }
-  }
-
-  private void goTo(Group group) {
-    form.focusStart(group);
   }
 
   private void goTo(ItemKey key) {
