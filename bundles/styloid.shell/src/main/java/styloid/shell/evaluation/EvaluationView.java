@@ -79,7 +79,7 @@ public final class EvaluationView extends BorderPane {
     this.stand = Stand.of(open);
     this.form = new FormView(new Port(), texts);
     this.limbs = new LimbGuide(shell.screens(), texts, open, this::goTo);
-    this.navigation = new Navigation(texts, limbs.node(), p -> go(p, true), this::goTo);
+    this.navigation = new Navigation(texts, limbs.node(), p -> go(p, true), form::focusStart);
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
