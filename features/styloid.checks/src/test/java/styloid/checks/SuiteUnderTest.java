@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
 import org.apache.felix.framework.Felix;
+import org.osgi.framework.AllServiceListener;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
+import org.osgi.framework.ServiceListener;
 import org.osgi.framework.ServiceReference;
 
 /**
@@ -92,6 +94,11 @@ final class SuiteUnderTest implements AutoCloseable {
       }
     }
     return jars;
+  }
+
+  /** Calls the listener at every service that comes or goes, until the suite is closed. */
+  void listen(ServiceListener listener) {
+    framework.getBundleContext().addServiceListener((AllServiceListener) listener::serviceChanged);
   }
 
   Bundle[] bundles() {
