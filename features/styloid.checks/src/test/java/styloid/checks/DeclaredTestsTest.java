@@ -9,8 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.ServiceEvent;
@@ -64,58 +62,32 @@ class DeclaredTestsTest {
     return Files.writeString(data.resolve("visit.json"), VISIT);
   }
 
-  /** Does it and waits until a service of that type came or went. */
-  private static void until(
-      SuiteUnderTest suite, String type, int event, org.junit.jupiter.api.function.Executable act)
-      throws Exception {
-    CountDownLatch happened = new CountDownLatch(1);
-    suite.listen(
-        e -> {
-          String[] types = (String[]) e.getServiceReference().getProperty("objectClass");
-          if (e.getType() == event && types[0].equals(type)) {
-            happened.countDown();
-          }
-        });
-    try {
-      act.execute();
-    } catch (Exception e) {
-      throw e;
-    } catch (Throwable e) {
-      throw new AssertionError(e);
-    }
-    assertTrue(happened.await(20, TimeUnit.SECONDS), type + " did not come or go");
-  }
-
   @Test
   void aSavedFileIsThereABrokenSaveKeepsItADeletedOneIsGone() throws Exception {
     String module = "styloid.spi.TestModule";
     String notice = "styloid.spi.ModuleNotice";
     try (SuiteUnderTest suite = SuiteUnderTest.start(data)) {
       assertFalse(suite.run("modules").out().contains("coin-sort"));
-      until(suite, module, ServiceEvent.REGISTERED, () -> save(TEST));
-      assertTrue(suite.run("modules").out().contains("Coin sorting (coin-sort 1.0)"));
+      suite.until(module, ServiceEvent.REGISTERED, () -> save(TEST));
+      suite.eventually(r -> r.out().contains("Coin sorting (coin-sort 1.0)"), "modules");
 
       String broken = TEST.replace("AVERAGE", "AVERAG").replace("1.0", "1.1");
-      until(suite, notice, ServiceEvent.REGISTERED, () -> save(broken));
-      SuiteUnderTest.Ran said = suite.run("modules");
-      assertEquals(4, said.code());
+      suite.until(notice, ServiceEvent.REGISTERED, () -> save(broken));
+      SuiteUnderTest.Ran said = suite.eventually(r -> r.code() == 4, "modules");
       assertTrue(said.out().contains("Coin sorting (coin-sort 1.0)"), "the last good one is gone");
       for (String part :
           new String[] {"coin-sort.json, line 5", "$.results[0].formula", "AVERAGE", "1.0 stays"}) {
         assertTrue(said.err().contains(part), said::err);
       }
 
-      until(suite, module, ServiceEvent.REGISTERED, () -> save(TEST.replace("\"1.0\"", "\"1.1\"")));
-      SuiteUnderTest.Ran newer = suite.run("modules");
-      assertTrue(newer.out().contains("coin-sort 1.1"), newer::out);
-      assertEquals(0, newer.code(), newer::err);
+      suite.until(module, ServiceEvent.REGISTERED, () -> save(TEST.replace("\"1.0\"", "\"1.1\"")));
+      suite.eventually(r -> r.out().contains("coin-sort 1.1") && r.code() == 0, "modules");
 
-      until(
-          suite,
+      suite.until(
           module,
           ServiceEvent.UNREGISTERING,
           () -> Files.delete(data.resolve("tests/coin-sort.json")));
-      assertFalse(suite.run("modules").out().contains("coin-sort"));
+      suite.eventually(r -> !r.out().contains("coin-sort"), "modules");
     }
   }
 
@@ -123,8 +95,8 @@ class DeclaredTestsTest {
   void aFileThatClaimsAnothersIdIsRefused() throws Exception {
     save(TEST.replace("coin-sort", "grip"));
     try (SuiteUnderTest suite = SuiteUnderTest.start(data)) {
-      SuiteUnderTest.Ran said = suite.run("modules");
-      assertTrue(said.err().contains("the id \"grip\" is taken"), said::err);
+      SuiteUnderTest.Ran said =
+          suite.eventually(r -> r.err().contains("the id \"grip\" is taken"), "modules");
       assertTrue(said.out().contains("Grip and pinch (grip "), said::out);
     }
   }
