@@ -20,6 +20,7 @@ import styloid.model.EvaluationRecord;
 import styloid.model.Explanation;
 import styloid.model.Finding;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.Message;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
@@ -34,6 +35,7 @@ import styloid.model.Results;
 import styloid.model.Side;
 import styloid.model.Snapshot;
 import styloid.model.Source;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Unit;
 import styloid.model.Value;
@@ -42,6 +44,7 @@ import styloid.plan.PlanWords;
 import styloid.session.ModuleFault;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
+import styloid.spi.Caseload;
 import styloid.spi.Labels;
 import styloid.spi.Progress;
 import styloid.spi.Report;
@@ -218,12 +221,18 @@ final class FakeSession implements Session {
   }
 
   @Override
-  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
+  public OpenEvaluation record(
+      ItemKey key, Value value, boolean confirmed, Optional<String> reason) {
     throw new UnsupportedOperationException();
   }
 
   @Override
-  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+  public Optional<Therapist> worker() {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void workAs(Therapist who) {
     throw new UnsupportedOperationException();
   }
 
@@ -258,6 +267,11 @@ final class FakeSession implements Session {
   }
 
   @Override
+  public void mute(ModuleFault fault) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
   public void tryAgain(ModuleFault fault) {
     throw new UnsupportedOperationException();
   }
@@ -265,6 +279,22 @@ final class FakeSession implements Session {
   @Override
   public AutoCloseable listen(Consumer<Change> listener) {
     throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public CompletableFuture<Path> export(
+      Caseload caseload, String format, Path target, Progress progress) {
+    try (var out = Files.newBufferedWriter(target)) {
+      caseload.visits().to(visit -> out.append(visit.patient() + " " + visit.year() + "\n"));
+      return CompletableFuture.completedFuture(target);
+    } catch (IOException e) {
+      return CompletableFuture.failedFuture(e);
+    }
+  }
+
+  @Override
+  public Set<ItemRef> safeItems() {
+    return Set.of();
   }
 
   @Override

@@ -18,6 +18,7 @@ import styloid.spi.TestDefinition;
 final class Definitions {
   private Definitions() {}
 
+  /** Each record with the definitions it lacks. */
   static List<PatientRecord> complete(List<PatientRecord> records, List<TestDefinition> tests) {
     return records.stream().map(record -> complete(record, tests)).toList();
   }
