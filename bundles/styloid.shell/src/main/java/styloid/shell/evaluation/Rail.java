@@ -49,6 +49,8 @@ final class Rail extends Region {
     this.results = new ResultList(texts);
     getStyleClass().add("rail");
     lower.getStyleClass().add("rail-lower");
+    upper.setAccessibleText(say("rail.before"));
+    lower.setAccessibleText(say("rail.after"));
     getChildren().addAll(upper, lower);
   }
 
@@ -60,6 +62,20 @@ final class Rail extends Region {
     double below = snapSizeY(Math.min(wanted, getHeight() * LOWER_SHARE));
     upper.resizeRelocate(0, 0, width, getHeight() - below);
     lower.resizeRelocate(0, getHeight() - below, width, below);
+  }
+
+  /**
+   * Puts the focus on its next part, so that keys can scroll it.
+   *
+   * @return false when there is none
+   */
+  boolean focusNext() {
+    boolean results = !after.getChildren().isEmpty();
+    if (lower.isFocused() || upper.isFocused() && !results) {
+      return false;
+    }
+    (upper.isFocused() ? lower : upper).requestFocus();
+    return true;
   }
 
   private static ScrollPane scroll(VBox parts) {
