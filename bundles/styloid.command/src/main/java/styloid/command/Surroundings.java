@@ -33,6 +33,11 @@ record Surroundings(
   static final String SCOPE = "command";
   static final Labels LABELS = Labels.beside(Surroundings.class);
 
+  /** To be called before anything is calculated. */
+  void warm() {
+    declared.get().ifPresent(DeclaredTests::warm);
+  }
+
   /** Words of all tests and of the commands. */
   Texts texts() {
     return session.texts(LANGUAGE).with(SCOPE, LABELS);
