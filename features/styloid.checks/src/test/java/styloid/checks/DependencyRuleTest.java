@@ -39,7 +39,7 @@ class DependencyRuleTest {
     MODULES.forEach(module -> table.put(module, "styloid.model styloid.spi"));
     table.put("styloid.plan", "styloid.model styloid.spi");
     table.put("styloid.exchange", "styloid.model styloid.spi com.fasterxml.jackson.core");
-    // org.osgi.framework for the registrar of what lies in the clinic's folders alone.
+    // org.osgi.framework for the registrars of what lies in the clinic's folders alone.
     table.put("styloid.custom", "styloid.model styloid.spi styloid.exchange org.osgi.framework");
     table.put("styloid.store", "styloid.model module:java.sql org.sqlite org.postgresql");
     table.put(
