@@ -11,9 +11,11 @@ import styloid.model.Absence;
 import styloid.model.Entry;
 import styloid.model.InSpite;
 import styloid.model.ItemKey;
+import styloid.model.Message;
 import styloid.model.Precaution;
 import styloid.model.Unit;
 import styloid.model.Value;
+import styloid.spi.MixedUnits;
 import styloid.spi.Texts;
 
 /**
@@ -50,6 +52,7 @@ abstract class Field {
     this.home = home;
     this.roomy = room != ChoiceField.Room.TIGHT;
     this.entering = new Entering(stop.key(), stop.item(), home.port(), home.texts().locale());
+    entering.asking(this::doubt);
     this.note = new Note(this);
     box.setAlignment(Pos.CENTER_LEFT);
     box.getStyleClass().add("field");
@@ -61,6 +64,11 @@ abstract class Field {
     words.setFocusTraversable(true);
     words.setOnMouseClicked(e -> words.requestFocus());
     words.focusedProperty().addListener((o, was, is) -> home.focusChanged(this, is));
+  }
+
+  private Optional<Message> doubt(Value value) {
+    return MixedUnits.question(
+        stop.item(), key(), value, home.state().context().snapshot().entries());
   }
 
   /** Called once the subclass has made its control. */
@@ -232,7 +240,7 @@ abstract class Field {
   }
 
   String say(String messageKey, Object... args) {
-    return home.texts().text(styloid.model.Message.of(FormView.SCOPE, messageKey, args));
+    return home.texts().text(Message.of(FormView.SCOPE, messageKey, args));
   }
 
   private String accessibleName(Optional<Value> value, FieldStatus now) {

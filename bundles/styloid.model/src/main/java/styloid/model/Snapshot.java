@@ -2,9 +2,11 @@ package styloid.model;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -14,6 +16,7 @@ import java.util.Set;
  * module and throws.
  */
 public final class Snapshot {
+  /** Holds nothing that may not be asked for. */
   private final Map<ItemKey, Entry> current;
 
   /** Items that may be asked for; null means all. */
@@ -53,8 +56,11 @@ public final class Snapshot {
     }
   }
 
-  /** This snapshot after one more entry. */
+  /** This snapshot after one more entry; a limited one takes in only what it may be asked for. */
   public Snapshot with(Entry entry) {
+    if (!mayRead(entry.key())) {
+      return this;
+    }
     LinkedHashMap<ItemKey, Entry> folded = new LinkedHashMap<>(current);
     fold(folded, entry);
     return new Snapshot(folded, readable, readableTests, choices);
@@ -64,12 +70,19 @@ public final class Snapshot {
   public Snapshot limitedTo(Set<ItemRef> items, Set<TestId> tests) {
     LinkedHashMap<ItemKey, Entry> kept = new LinkedHashMap<>();
     Snapshot limited = new Snapshot(kept, Set.copyOf(items), Set.copyOf(tests), choices);
-    current.forEach(
-        (key, entry) -> {
-          if (limited.mayRead(key)) {
-            kept.put(key, entry);
-          }
-        });
+    ItemKey before = null;
+    boolean may = false;
+    for (Map.Entry<ItemKey, Entry> one : current.entrySet()) {
+      ItemKey key = one.getKey();
+      // entries of one item mostly stand together
+      if (before == null || before.item() != key.item() || before.test() != key.test()) {
+        may = limited.mayRead(key);
+      }
+      if (may) {
+        kept.put(key, one.getValue());
+      }
+      before = key;
+    }
     return limited;
   }
 
@@ -86,7 +99,7 @@ public final class Snapshot {
   }
 
   private boolean mayRead(ItemKey key) {
-    return readable == null || readable.contains(key.ref()) || readableTests.contains(key.test());
+    return readable == null || readableTests.contains(key.test()) || readable.contains(key.ref());
   }
 
   /**
@@ -95,10 +108,11 @@ public final class Snapshot {
    * @throws IllegalArgumentException when the item was not declared to be read
    */
   public Optional<Entry> entry(ItemKey key) {
-    if (!mayRead(key)) {
+    Entry found = current.get(key);
+    if (found == null && !mayRead(key)) {
       throw new IllegalArgumentException("item not declared: " + key);
     }
-    return Optional.ofNullable(current.get(key));
+    return Optional.ofNullable(found);
   }
 
   public Optional<Value> value(ItemKey key) {
@@ -125,6 +139,25 @@ public final class Snapshot {
   /** All entries in force, oldest key first. */
   public Collection<Entry> entries() {
     return Collections.unmodifiableCollection(current.values());
+  }
+
+  /**
+   * Whether both hold the very same entries in the same order and may be asked for the same items.
+   * Never true of two that differ; entries that are merely equal do not count as the same.
+   */
+  public boolean sameAs(Snapshot other) {
+    if (current.size() != other.current.size()
+        || !Objects.equals(readable, other.readable)
+        || !readableTests.equals(other.readableTests)) {
+      return false;
+    }
+    Iterator<Entry> theirs = other.current.values().iterator();
+    for (Entry mine : current.values()) {
+      if (mine != theirs.next()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   public boolean isEmpty() {

@@ -32,6 +32,7 @@ import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
+import styloid.spi.ModuleNotice;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestDefinition;
@@ -128,18 +129,18 @@ public final class SessionService implements Session {
     exporters.remove(exporter);
   }
 
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addNotice(ModuleNotice notice) {
+    book.add(notice, listeners);
+  }
+
+  void removeNotice(ModuleNotice notice) {
+    book.remove(notice, listeners);
+  }
+
   private void modulesChanged() {
     listeners.tell(Change.MODULES);
     recalculate();
-  }
-
-  private PatientStore opened() throws StoreException {
-    PatientStore present = store;
-    if (present == null) {
-      throw Records.noStore();
-    }
-    present.open();
-    return present;
   }
 
   @Override
@@ -154,28 +155,27 @@ public final class SessionService implements Session {
 
   @Override
   public Texts texts(Locale locale) {
-    Sitting open = sitting;
-    return reports.texts(open == null ? tests() : view(open).tests(), locale);
+    return reports.texts(current().map(OpenEvaluation::tests).orElseGet(this::tests), locale);
   }
 
   @Override
   public List<CaseloadRow> caseload(String search, int limit) throws StoreException {
-    return opened().caseload(search, limit);
+    return Records.opened(store).caseload(search, limit);
   }
 
   @Override
   public List<Evaluation> evaluations(PatientId patient) throws StoreException {
-    return opened().evaluations(patient);
+    return Records.opened(store).evaluations(patient);
   }
 
   @Override
   public List<Precaution> precautions(PatientId patient) throws StoreException {
-    return opened().precautions(patient);
+    return Records.opened(store).precautions(patient);
   }
 
   @Override
   public void savePatient(Patient patient, List<Precaution> precautions) throws StoreException {
-    opened().savePatient(patient, precautions);
+    Records.opened(store).savePatient(patient, precautions);
     Sitting open = sitting;
     if (open != null && open.desk().context().patient().id().equals(patient.id())) {
       open.desk().patient(patient, precautions);
@@ -186,7 +186,7 @@ public final class SessionService implements Session {
 
   @Override
   public OpenEvaluation open(EvaluationId id) throws StoreException {
-    PatientStore from = opened();
+    PatientStore from = Records.opened(store);
     EvaluationRecord record = from.evaluation(id).orElseThrow(() -> Records.missing("evaluation"));
     return seat(Records.context(record, from), record, from);
   }
@@ -195,8 +195,8 @@ public final class SessionService implements Session {
   public OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
       throws StoreException {
     Evaluation evaluation =
-        Records.fresh(patient, date, therapist, tests(), opened().lastChoices());
-    opened().begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
+        Records.fresh(patient, date, therapist, tests(), Records.opened(store).lastChoices());
+    Records.opened(store).begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
     listeners.tell(Change.PATIENTS);
     return open(evaluation.id());
   }
@@ -387,13 +387,13 @@ public final class SessionService implements Session {
 
   @Override
   public Optional<PatientRecord> patientRecord(PatientId id) throws StoreException {
-    return opened().record(id);
+    return Records.opened(store).record(id);
   }
 
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
     settle();
-    int added = opened().importRecords(Definitions.complete(records, tests()));
+    int added = Records.opened(store).importRecords(Definitions.complete(records, tests()));
     listeners.tell(Change.PATIENTS);
     return added;
   }

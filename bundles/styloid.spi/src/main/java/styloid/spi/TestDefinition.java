@@ -3,7 +3,6 @@ package styloid.spi;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -100,10 +99,10 @@ public record TestDefinition(
 
   public TestDefinition {
     Objects.requireNonNull(id, "id");
-    groups = List.copyOf(groups);
+    groups = Groups.of(id, groups);
     cautions = List.copyOf(cautions);
     testCautions = List.copyOf(testCautions);
-    results = List.copyOf(results);
+    results = Declared.of(results);
     reads = Set.copyOf(reads);
     Objects.requireNonNull(labels, "labels");
     Objects.requireNonNull(restAs, "restAs");
@@ -259,31 +258,15 @@ public record TestDefinition(
   }
 
   public List<Item> items() {
-    ArrayList<Item> items = new ArrayList<>();
-    groups.forEach(group -> items.addAll(group.items()));
-    return items;
+    return Groups.of(id, groups).items();
   }
 
   public Optional<Item> item(ItemId which) {
-    for (Group group : groups) {
-      for (Item item : group.items()) {
-        if (item.id().equals(which)) {
-          return Optional.of(item);
-        }
-      }
-    }
-    return Optional.empty();
+    return Groups.of(id, groups).item(which);
   }
 
   public Optional<Group> groupOf(ItemId which) {
-    for (Group group : groups) {
-      for (Item item : group.items()) {
-        if (item.id().equals(which)) {
-          return Optional.of(group);
-        }
-      }
-    }
-    return Optional.empty();
+    return Groups.of(id, groups).groupOf(which);
   }
 
   public Optional<Caution> caution(String which) {
@@ -291,7 +274,7 @@ public record TestDefinition(
   }
 
   public Optional<ResultDefinition> result(ResultKey key) {
-    return results.stream().filter(r -> r.id().equals(key.result())).findFirst();
+    return Declared.of(results).result(key.result());
   }
 
   /** Whether the key names an item, side, digit and trial of this test. */
@@ -299,11 +282,9 @@ public record TestDefinition(
     return key.test().equals(id) && item(key.item()).filter(i -> i.has(key)).isPresent();
   }
 
-  /** The items of this test. */
+  /** The items of this test, in no order. */
   public Set<ItemRef> refs() {
-    LinkedHashSet<ItemRef> refs = new LinkedHashSet<>();
-    items().forEach(item -> refs.add(new ItemRef(id, item.id())));
-    return refs;
+    return Groups.of(id, groups).refs();
   }
 
   /** Every key of every item, in the order of the definition. */

@@ -3,6 +3,7 @@ package styloid.shell.evaluation;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -107,16 +108,22 @@ public final class EvaluationView extends BorderPane {
     return middle;
   }
 
-  /** Listens to the session and shows the first page that is not done. */
-  public void begin() {
+  /**
+   * Listens to the session and shows the first page that is not done.
+   *
+   * @param before the view this one takes the place of; its page and field are kept
+   */
+  public void begin(Optional<EvaluationView> before) {
     listening = session.listen(change -> tell());
     // What changed while the screen was made was told to nobody.
     session.current().ifPresent(now -> stand = stand.next(now));
     if (stand.pages().isEmpty()) {
       title.setText(say("evaluation.no-tests"));
-      refresh(stand.open());
+      draw();
     } else {
-      go(stand.pages().get(0), true);
+      Optional<ItemKey> field = before.map(view -> view.form.current().get());
+      go(stand.placeOf(before.map(view -> view.page)), field.isEmpty());
+      field.ifPresent(key -> Platform.runLater(() -> goTo(key)));
     }
   }
 
@@ -141,19 +148,12 @@ public final class EvaluationView extends BorderPane {
   }
 
   private void refresh(OpenEvaluation open) {
-    boolean sameTests = open.tests().equals(stand.open().tests());
-    stand = stand.next(open);
-    if (page == null && !stand.pages().isEmpty()) {
-      page = stand.pages().get(0);
-    } else if (page != null && !sameTests) {
-      Page before = page;
-      page =
-          stand.pages().stream()
-              .filter(p -> p.isPlaceOf(before))
-              .findFirst()
-              .or(() -> stand.pages().stream().findFirst())
-              .orElse(null);
+    if (!open.tests().equals(stand.open().tests())) {
+      // Words, pages and fields of a test that came, changed or went are made anew.
+      shell.screens().evaluation();
+      return;
     }
+    stand = stand.next(open);
     draw();
   }
 
@@ -173,7 +173,8 @@ public final class EvaluationView extends BorderPane {
         open.context().evaluation().date(),
         texts);
     status.show(open, session.worker());
-    faults.show(open.faults());
+    faults.show(
+        Stream.concat(open.faults().stream(), session.faults().stream()).distinct().toList());
     order.update();
     undo.setDisable(!open.canUndo());
     redo.setDisable(!open.canRedo());
