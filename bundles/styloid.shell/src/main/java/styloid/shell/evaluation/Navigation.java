@@ -147,6 +147,9 @@ final class Navigation extends ScrollPane {
     boolean under = completion.stage() == Completion.Stage.IN_PROGRESS;
     item.state().setText(under ? Shell.say(texts, "nav.left", completion.open()) : word);
     String full = under ? word + ", " + item.state().getText() : word;
+    // The empty ring says it; names of motions that begin alike need the room.
+    boolean motion = item.button().getStyleClass().contains("nav-group");
+    Make.shown(item.state(), !motion || completion.stage() != Completion.Stage.UNTOUCHED);
     item.button().setAccessibleText(item.name().getText() + ", " + full);
   }
 
