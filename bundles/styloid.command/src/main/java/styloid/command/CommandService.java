@@ -48,6 +48,7 @@ public final class CommandService implements ToIntFunction<String[]> {
     all.addSubcommand(new WorkbookCommand(surroundings));
     all.addSubcommand(new ModulesCommand(surroundings));
     all.addSubcommand(new ImportCommand(surroundings));
+    all.addSubcommand(new DumpCommand(surroundings));
     all.addSubcommand(new CommandLine.HelpCommand());
     all.setResourceBundle(words());
     all.setOut(surroundings.out());

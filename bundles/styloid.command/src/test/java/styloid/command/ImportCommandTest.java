@@ -60,6 +60,7 @@ class ImportCommandTest {
           DAMAGED,       3
           READ_ONLY,     3
           DISK_FULL,     3
+          UNREACHABLE,   3
           OTHER,         3
           """)
   void theStoresReasonDecidesTheExitCode(StoreException.Cause why, int code) throws IOException {

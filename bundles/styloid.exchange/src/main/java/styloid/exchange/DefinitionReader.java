@@ -143,7 +143,7 @@ final class DefinitionReader {
   }
 
   private static Condition condition(Fields f) {
-    String kind = f.oneOf("is", "recorded", "not", "all", "any", "always");
+    String kind = f.oneOf("is", "recorded", "chosen", "not", "all", "any", "always");
     if (kind == null) {
       f.may("item", Decoders::text);
       return f.make(() -> null);
@@ -156,6 +156,11 @@ final class DefinitionReader {
       case "recorded":
         ItemId recorded = f.need("recorded", Decoders.of(ItemId::new));
         return f.make(() -> new Condition.Recorded(recorded));
+      case "chosen":
+        String setting = f.need("setting", Decoders::text);
+        String code = f.need("chosen", Decoders::text);
+        String preset = f.need("preset", Decoders::text);
+        return f.make(() -> new Condition.Chosen(setting, code, preset));
       case "not":
         Condition negated = f.need("not", Fields.object(DefinitionReader::condition));
         return f.make(() -> new Condition.Not(negated));

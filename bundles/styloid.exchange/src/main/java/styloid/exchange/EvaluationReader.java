@@ -43,7 +43,8 @@ final class EvaluationReader {
       return null;
     }
     Patient patient = f.need("patient", Fields.object(this::patient));
-    List<Precaution> precautions = f.list("precautions", Fields.object(this::precaution));
+    List<Precaution> precautions =
+        f.list("precautions", Fields.object(EvaluationReader::precaution));
     f.list("definitions", Fields.object(this::definition));
     List<EvaluationRecord> records = f.list("evaluations", Fields.object(this::evaluation));
     return f.make(() -> new PatientRecord(patient, precautions, records));
@@ -89,7 +90,7 @@ final class EvaluationReader {
                 height));
   }
 
-  private Precaution precaution(Fields f) {
+  static Precaution precaution(Fields f) {
     Precaution.Kind kind = f.need("kind", Decoders.code("precaution", Precaution.Kind.class));
     Region region = f.need("region", Decoders.code("region", Region.class));
     Side side = f.need("side", Decoders.code("side", Side.class));

@@ -202,7 +202,7 @@ final class Entering {
     dirty = false;
     text = "";
     toText();
-    if (reason.isPresent() && !(value instanceof Absence)) {
+    if (reason.isPresent() && port.mayOverride() && !(value instanceof Absence)) {
       port.recordInSpite(key, value, confirmed, reason.get());
     } else {
       port.record(key, value, confirmed);

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import styloid.model.Absence;
 import styloid.model.Entry;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.Message;
 import styloid.model.Precaution;
@@ -124,20 +125,32 @@ abstract class Field {
 
   /** Whether a precaution keeps it closed: one that forbids it, and no reason to override. */
   boolean withheld() {
-    return entering.reason().isEmpty() && !precautions().isEmpty();
+    boolean open = entering.reason().isPresent() && home.port().mayOverride();
+    return !open && !precautions().isEmpty();
   }
 
   /** The reason an entry here was made with, or the one given for those to come. */
   Optional<String> overridden() {
     return entering
         .reason()
-        .or(() -> home.state().context().snapshot().entry(key()).flatMap(Entry::override));
+        .or(
+            () ->
+                home.state()
+                    .context()
+                    .snapshot()
+                    .entry(key())
+                    .flatMap(Entry::override)
+                    .map(InSpite::reason));
   }
 
-  /** Asks why it is done although it is withheld. */
+  /** Asks why it is done although it is withheld; only who is licensed is asked that. */
   final void askWhy() {
-    if (!home.state().readOnly() && withheld()) {
+    if (home.state().readOnly() || !withheld()) {
+      return;
+    } else if (home.port().mayOverride()) {
       note.askWhy();
+    } else {
+      home.port().askWhoWorks();
     }
   }
 

@@ -11,8 +11,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The ledger folded to current values. A snapshot handed to a module is limited to the items that
- * module declared; asking it for any other is a bug of the module and throws.
+ * The ledger folded to current values, with the settings they are read under. A snapshot handed to
+ * a module is limited to the items that module declared; asking it for any other is a bug of the
+ * module and throws.
  */
 public final class Snapshot {
   /** Holds nothing that may not be asked for. */
@@ -22,15 +23,21 @@ public final class Snapshot {
   private final Set<ItemRef> readable;
 
   private final Set<TestId> readableTests;
+  private final Map<String, String> choices;
 
-  private Snapshot(Map<ItemKey, Entry> current, Set<ItemRef> readable, Set<TestId> readableTests) {
+  private Snapshot(
+      Map<ItemKey, Entry> current,
+      Set<ItemRef> readable,
+      Set<TestId> readableTests,
+      Map<String, String> choices) {
     this.current = current;
     this.readable = readable;
     this.readableTests = readableTests;
+    this.choices = choices;
   }
 
   public static Snapshot empty() {
-    return new Snapshot(Map.of(), null, Set.of());
+    return new Snapshot(Map.of(), null, Set.of(), Map.of());
   }
 
   public static Snapshot of(List<Entry> entries) {
@@ -38,7 +45,7 @@ public final class Snapshot {
     for (Entry entry : entries) {
       fold(folded, entry);
     }
-    return new Snapshot(folded, null, Set.of());
+    return new Snapshot(folded, null, Set.of(), Map.of());
   }
 
   private static void fold(Map<ItemKey, Entry> folded, Entry entry) {
@@ -56,13 +63,13 @@ public final class Snapshot {
     }
     LinkedHashMap<ItemKey, Entry> folded = new LinkedHashMap<>(current);
     fold(folded, entry);
-    return new Snapshot(folded, readable, readableTests);
+    return new Snapshot(folded, readable, readableTests, choices);
   }
 
   /** The same values, but only these items and all items of these tests may be asked for. */
   public Snapshot limitedTo(Set<ItemRef> items, Set<TestId> tests) {
     LinkedHashMap<ItemKey, Entry> kept = new LinkedHashMap<>();
-    Snapshot limited = new Snapshot(kept, Set.copyOf(items), Set.copyOf(tests));
+    Snapshot limited = new Snapshot(kept, Set.copyOf(items), Set.copyOf(tests), choices);
     ItemKey before = null;
     boolean may = false;
     for (Map.Entry<ItemKey, Entry> one : current.entrySet()) {
@@ -77,6 +84,18 @@ public final class Snapshot {
       before = key;
     }
     return limited;
+  }
+
+  /** The same values under these settings: code chosen, by key of the setting. */
+  public Snapshot under(Map<String, String> other) {
+    return choices.equals(other)
+        ? this
+        : new Snapshot(current, readable, readableTests, Map.copyOf(other));
+  }
+
+  /** Settings chosen for the evaluation; one not chosen is missing and stands at its preset. */
+  public Map<String, String> choices() {
+    return choices;
   }
 
   private boolean mayRead(ItemKey key) {
@@ -123,11 +142,13 @@ public final class Snapshot {
   }
 
   /**
-   * Whether both hold the very same entries in the same order and may be asked for the same items.
-   * Never true of two that differ; entries that are merely equal do not count as the same.
+   * Whether both hold the very same entries in the same order, under the same settings, and may be
+   * asked for the same items. Never true of two that differ; entries that are merely equal do not
+   * count as the same.
    */
   public boolean sameAs(Snapshot other) {
     if (current.size() != other.current.size()
+        || !choices.equals(other.choices)
         || !Objects.equals(readable, other.readable)
         || !readableTests.equals(other.readableTests)) {
       return false;

@@ -27,6 +27,7 @@ import styloid.model.PatientContext;
 import styloid.model.PatientId;
 import styloid.model.PatientRecord;
 import styloid.model.Precaution;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.Exporter;
@@ -52,6 +53,7 @@ public final class SessionService implements Session {
   private final Reports reports = new Reports(book, guard);
   private final Ordering ordering = new Ordering(book);
   private final Workers workers = new Workers();
+  private final Duty duty = new Duty();
   private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
   private final Listeners listeners = new Listeners();
   private volatile PatientStore store;
@@ -224,6 +226,17 @@ public final class SessionService implements Session {
   }
 
   @Override
+  public Optional<Therapist> worker() {
+    return duty.worker();
+  }
+
+  @Override
+  public void workAs(Therapist who) {
+    duty.workAs(who);
+    listeners.tell(Change.EVALUATION);
+  }
+
+  @Override
   public Optional<OpenEvaluation> current() {
     return Optional.ofNullable(sitting).map(this::view);
   }
@@ -233,21 +246,14 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
-    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.empty()));
-  }
-
-  @Override
-  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
-    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.of(reason)));
-  }
-
-  private OpenEvaluation record(ItemKey key, UndoStack.Content content) {
-    Value value = content.value().orElseThrow();
+  public OpenEvaluation record(
+      ItemKey key, Value value, boolean confirmed, Optional<String> reason) {
     Sitting open = seated();
     TestDefinition test = Definitions.taking(tests(), key, value);
+    UndoStack.Content content =
+        duty.content(test, open.desk().context(), key, value, confirmed, reason);
     open.desk().takeUp(test).ifPresent(open.saver()::add);
-    keep(open, open.desk().record(key, content, clock.instant()));
+    keep(open, open.desk().record(key, content, clock.instant(), duty));
     return view(open);
   }
 
@@ -275,12 +281,12 @@ public final class SessionService implements Session {
 
   @Override
   public Optional<ItemKey> undo() {
-    return kept(seated().desk().undo(clock.instant()));
+    return kept(seated().desk().undo(clock.instant(), duty));
   }
 
   @Override
   public Optional<ItemKey> redo() {
-    return kept(seated().desk().redo(clock.instant()));
+    return kept(seated().desk().redo(clock.instant(), duty));
   }
 
   private Optional<ItemKey> kept(Optional<Entry> entry) {
@@ -351,11 +357,7 @@ public final class SessionService implements Session {
 
   @Override
   public void settle() {
-    workers.settle(
-        () -> {
-          Sitting open = sitting;
-          return open == null || open.saver().idle() || open.saver().failing();
-        });
+    workers.settle(() -> Optional.ofNullable(sitting).map(s -> s.saver().atRest()).orElse(true));
   }
 
   @Override
@@ -391,9 +393,7 @@ public final class SessionService implements Session {
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
     settle();
-    List<PatientRecord> complete =
-        records.stream().map(record -> Definitions.complete(record, tests())).toList();
-    int added = opened().importRecords(complete);
+    int added = opened().importRecords(Definitions.complete(records, tests()));
     listeners.tell(Change.PATIENTS);
     return added;
   }

@@ -25,7 +25,7 @@ import styloid.screen.Screen;
 import styloid.spi.EntryCheck;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
-import styloid.store.EmbeddedStore;
+import styloid.store.SqlStore;
 import styloid.store.StoreException;
 import styloid.testkit.SampleEvaluations;
 
@@ -42,7 +42,7 @@ public final class KeyPressBench {
   public static void main(String... args) throws Exception {
     Path folder = Files.createTempDirectory("key-press-bench");
     SessionService session = new SessionService(Clock.systemUTC());
-    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+    try (SqlStore store = new SqlStore(folder)) {
       session.setStore(store);
       List<TestModule> modules =
           List.of(new Screen(), new Grading(), new Goniometry(), new GripModule());

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import styloid.model.Caution;
+import styloid.model.Condition;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
@@ -29,7 +30,7 @@ import styloid.model.Unit;
  * @param restAs the answer with which everything not yet recorded may be filled after asking once:
  *     each asked choice item that has this answer and is not withheld gets an entry of its own
  * @param timers holds and rests of its items; an item has at most one of a kind
- * @param settings the clinic's choices its results go by
+ * @param settings the clinic's choices its results and conditions go by
  */
 public record TestDefinition(
     TestId id,
@@ -113,6 +114,7 @@ public record TestDefinition(
     checkIds(id, groups, cautions, testCautions, results);
     checkTimers(id, groups, timers);
     checkSettings(id, settings);
+    checkChosen(id, groups, settings);
   }
 
   private static void checkTimers(TestId id, List<Group> groups, List<Timer> timers) {
@@ -150,6 +152,20 @@ public record TestDefinition(
       once(keys.add(setting.key()), id, "setting " + setting.key());
       if (!setting.key().startsWith(id + ".")) {
         throw new IllegalArgumentException(id + ": a setting of another test " + setting.key());
+      }
+    }
+  }
+
+  /** A condition that names a setting names one of this test, as that setting is. */
+  private static void checkChosen(TestId id, List<Group> groups, List<Setting> settings) {
+    for (Group group : groups) {
+      for (Item item : group.items()) {
+        for (Condition.Chosen chosen : item.askWhen().choices()) {
+          if (settings.stream().noneMatch(setting -> setting.fits(chosen))) {
+            throw new IllegalArgumentException(
+                id + ": condition of " + item.id() + " on unknown setting or code " + chosen);
+          }
+        }
       }
     }
   }
@@ -205,7 +221,10 @@ public record TestDefinition(
     return with(other, settings);
   }
 
-  /** The same test with these settings. */
+  /**
+   * The same test with these settings. A test whose items are asked by a setting has that setting
+   * from the start.
+   */
   public TestDefinition withSettings(List<Setting> other) {
     return with(timers, other);
   }

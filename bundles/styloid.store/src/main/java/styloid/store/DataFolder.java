@@ -23,10 +23,10 @@ final class DataFolder {
   private static final String NATIVE_FOLDER = "org.sqlite.tmpdir";
 
   private final Path folder;
-  private final Faults faults;
+  private final FileFaults faults;
   private FileChannel channel;
 
-  DataFolder(Path folder, Faults faults) {
+  DataFolder(Path folder, FileFaults faults) {
     this.folder = folder;
     this.faults = faults;
   }

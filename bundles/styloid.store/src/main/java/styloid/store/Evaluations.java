@@ -33,7 +33,8 @@ final class Evaluations {
   /** Oldest first; those of one day in the order of storing. */
   List<Evaluation> of(PatientId patient) throws SQLException {
     ArrayList<Evaluation> list = new ArrayList<>();
-    String query = "SELECT * FROM evaluation WHERE patient = ? ORDER BY day, rowid";
+    String query =
+        "SELECT * FROM evaluation WHERE patient = ? ORDER BY day, " + sql.dialect().storingOrder();
     for (Head head : sql.list(Head::of, query, patient)) {
       list.add(whole(head));
     }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
@@ -15,8 +14,13 @@ import java.util.List;
  * taken, kept in the database itself; each step and its number are one transaction.
  */
 final class Migrations {
-  private static final List<String> FILES =
-      List.of("001-records.sql", "002-choices-and-overrides.sql");
+  private static final List<String> EMBEDDED =
+      List.of(
+          "embedded/001-records.sql",
+          "embedded/002-choices-and-overrides.sql",
+          "embedded/003-overridden-precautions.sql");
+  private static final List<String> SERVER =
+      List.of("server/001-records.sql", "server/002-overridden-precautions.sql");
 
   private final List<String> scripts;
 
@@ -24,10 +28,19 @@ final class Migrations {
     this.scripts = List.copyOf(scripts);
   }
 
-  /** The steps shipped with this version. */
-  static Migrations shipped() {
+  /** The steps of an embedded file shipped with this version. */
+  static Migrations embedded() {
+    return shipped(EMBEDDED);
+  }
+
+  /** The steps of a clinic's server shipped with this version. */
+  static Migrations server() {
+    return shipped(SERVER);
+  }
+
+  private static Migrations shipped(List<String> files) {
     ArrayList<String> scripts = new ArrayList<>();
-    for (String file : FILES) {
+    for (String file : files) {
       try (InputStream in = Migrations.class.getResourceAsStream(file)) {
         scripts.add(new String(in.readAllBytes(), StandardCharsets.UTF_8));
       } catch (IOException e) {
@@ -42,19 +55,11 @@ final class Migrations {
     return scripts.size();
   }
 
-  /** Version of a database. */
-  static int version(Connection connection) throws SQLException {
-    try (Statement statement = connection.createStatement();
-        ResultSet row = statement.executeQuery("PRAGMA user_version")) {
-      return row.getInt(1);
-    }
-  }
-
   /** Takes the steps not taken yet. When one fails, those before it stay and it leaves no trace. */
-  void migrate(Connection connection) throws SQLException, StoreException {
-    for (int next = version(connection); next < latest(); next++) {
-      String script = scripts.get(next) + "\nPRAGMA user_version = " + (next + 1) + ";";
-      Transaction.run(connection, () -> execute(connection, script));
+  void migrate(Connection connection, Dialect dialect) throws SQLException, StoreException {
+    for (int next = dialect.version(connection); next < latest(); next++) {
+      String script = scripts.get(next) + "\n" + dialect.setVersion(next + 1);
+      Transaction.run(connection, dialect.beginWriting(), () -> execute(connection, script));
     }
   }
 

@@ -12,23 +12,16 @@ import styloid.model.Codes;
 /** The row a statement has come to. */
 final class Row {
   private final ResultSet result;
+  private final Dialect dialect;
 
-  Row(ResultSet result) {
+  Row(ResultSet result, Dialect dialect) {
     this.result = result;
+    this.dialect = dialect;
   }
 
   /** Text of a column; null when it has none. */
   String text(String column) throws SQLException {
-    Object value = result.getObject(column);
-    return value instanceof byte[] bytes ? utf16(bytes) : (String) value;
-  }
-
-  private static String utf16(byte[] bytes) {
-    char[] chars = new char[bytes.length / 2];
-    for (int i = 0; i < chars.length; i++) {
-      chars[i] = (char) ((bytes[2 * i] & 0xFF) << 8 | bytes[2 * i + 1] & 0xFF);
-    }
-    return new String(chars);
+    return dialect.text(result.getObject(column));
   }
 
   int number(String column) throws SQLException {

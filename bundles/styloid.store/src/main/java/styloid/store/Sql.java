@@ -14,10 +14,16 @@ import styloid.model.Codes;
 /** Runs statements with arguments; each is prepared once. */
 final class Sql {
   private final Connection connection;
+  private final Dialect dialect;
   private final HashMap<String, PreparedStatement> prepared = new HashMap<>();
 
-  Sql(Connection connection) {
+  Sql(Connection connection, Dialect dialect) {
     this.connection = connection;
+    this.dialect = dialect;
+  }
+
+  Dialect dialect() {
+    return dialect;
   }
 
   /** Makes something of a row; must not run statements itself. */
@@ -37,7 +43,7 @@ final class Sql {
   <T> List<T> list(Reader<T> reader, String sql, Object... args) throws SQLException {
     ArrayList<T> list = new ArrayList<>();
     try (ResultSet result = bound(sql, args).executeQuery()) {
-      Row row = new Row(result);
+      Row row = new Row(result, dialect);
       while (result.next()) {
         list.add(reader.read(row));
       }
@@ -76,7 +82,7 @@ final class Sql {
     return statement;
   }
 
-  private static void bind(PreparedStatement statement, int at, Object arg) throws SQLException {
+  private void bind(PreparedStatement statement, int at, Object arg) throws SQLException {
     if (arg == null) {
       statement.setNull(at, Types.NULL);
     } else if (arg instanceof Optional<?> maybe) {
@@ -88,38 +94,8 @@ final class Sql {
     } else if (arg instanceof Enum<?> constant) {
       statement.setString(at, Codes.of(constant));
     } else {
-      text(statement, at, arg.toString());
+      dialect.setText(statement, at, arg.toString());
     }
-  }
-
-  /** Half a character, which UTF-8 cannot carry, makes the text go in as UTF-16 bytes. */
-  private static void text(PreparedStatement statement, int at, String text) throws SQLException {
-    if (wellFormed(text)) {
-      statement.setString(at, text);
-    } else {
-      byte[] bytes = new byte[text.length() * 2];
-      for (int i = 0; i < text.length(); i++) {
-        bytes[2 * i] = (byte) (text.charAt(i) >> 8);
-        bytes[2 * i + 1] = (byte) text.charAt(i);
-      }
-      statement.setBytes(at, bytes);
-    }
-  }
-
-  private static boolean wellFormed(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean pair =
-          Character.isHighSurrogate(c)
-              && i + 1 < text.length()
-              && Character.isLowSurrogate(text.charAt(i + 1));
-      if (pair) {
-        i++;
-      } else if (Character.isSurrogate(c)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   void close() throws SQLException {

@@ -11,6 +11,8 @@ public final class StoreException extends Exception {
     DAMAGED,
     READ_ONLY,
     DISK_FULL,
+    /** The clinic's server does not answer. */
+    UNREACHABLE,
     CONFLICT,
     NOT_FOUND,
     OTHER

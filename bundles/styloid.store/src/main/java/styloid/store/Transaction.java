@@ -14,11 +14,12 @@ final class Transaction {
   }
 
   /**
-   * Runs the work. Begins by taking the right to write, so that it cannot be refused half-way. The
-   * statements are plain SQL: the driver's own switching would begin another transaction at once.
+   * Runs the work. The statements are plain SQL: the driver's own switching would begin another
+   * transaction at once.
    */
-  static <T> T run(Connection connection, Work<T> work) throws SQLException, StoreException {
-    execute(connection, "BEGIN IMMEDIATE");
+  static <T> T run(Connection connection, String begin, Work<T> work)
+      throws SQLException, StoreException {
+    execute(connection, begin);
     try {
       T result = work.run();
       execute(connection, "COMMIT");
@@ -33,7 +34,7 @@ final class Transaction {
     try {
       execute(connection, "ROLLBACK");
     } catch (SQLException e) {
-      // The engine has rolled back by itself, as it does when the disk is full.
+      // The engine has rolled back by itself, as it does when the disk is full or the line is cut.
       reason.addSuppressed(e);
     }
   }

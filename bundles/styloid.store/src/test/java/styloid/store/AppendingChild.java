@@ -22,7 +22,7 @@ final class AppendingChild {
     EvaluationId evaluation = EvaluationId.of(args[1]);
     Samples samples = new Samples(UUID.randomUUID().getLeastSignificantBits());
     FileOutputStream out = new FileOutputStream(FileDescriptor.out);
-    try (EmbeddedStore store = new EmbeddedStore(Path.of(args[0]))) {
+    try (SqlStore store = new SqlStore(Path.of(args[0]))) {
       store.open();
       for (int i = 0; ; i++) {
         List<Entry> batch = batch(samples, i % 3 == 2 ? 4 : 1);

@@ -36,15 +36,15 @@ class EmbeddedStoreTest extends PatientStoreContract {
 
   @Override
   PatientStore newStore(Path folder) {
-    return new EmbeddedStore(folder);
+    return new SqlStore(folder);
   }
 
   private Path file() {
     return folder.resolve("styloid.db");
   }
 
-  private Statement statement() throws SQLException {
-    return ((EmbeddedStore) store).database().connection().createStatement();
+  private Statement statement() throws SQLException, StoreException {
+    return ((SqlStore) store).database().connection().createStatement();
   }
 
   @Test
@@ -72,10 +72,10 @@ class EmbeddedStoreTest extends PatientStoreContract {
     begun();
     store.close();
     byte[] bytes = Files.readAllBytes(file());
-    ByteBuffer.wrap(bytes).putInt(60, 3);
+    ByteBuffer.wrap(bytes).putInt(60, 4);
     Files.write(file(), bytes);
     StoreException e = refused(StoreException.Cause.NEWER_VERSION, newStore(folder)::open);
-    assertTrue(e.getMessage().contains("layout 3"));
+    assertTrue(e.getMessage().contains("layout 4"));
     assertArrayEquals(bytes, Files.readAllBytes(file()));
     assertEquals(List.of("native", "styloid.db", "styloid.lock"), names());
   }
@@ -236,7 +236,7 @@ class EmbeddedStoreTest extends PatientStoreContract {
     "temp_store, 2",
     "secure_delete, 1"
   })
-  void theSettingsThatKeepDataSafeAreInForce(String pragma, String value) throws SQLException {
+  void theSettingsThatKeepDataSafeAreInForce(String pragma, String value) throws Exception {
     try (Statement statement = statement();
         ResultSet row = statement.executeQuery("PRAGMA " + pragma)) {
       assertEquals(value, row.getString(1));

@@ -33,7 +33,7 @@ class KillTest {
   void beginAnEvaluation() throws StoreException {
     Patient patient = samples.patient();
     evaluation = samples.evaluation(patient.id(), "2026-03-02");
-    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+    try (SqlStore store = new SqlStore(folder)) {
       store.open();
       store.savePatient(patient, List.of());
       store.begin(evaluation, List.of());
@@ -95,7 +95,7 @@ class KillTest {
   }
 
   private List<String> stored() throws StoreException {
-    try (EmbeddedStore store = new EmbeddedStore(folder)) {
+    try (SqlStore store = new SqlStore(folder)) {
       store.open();
       List<Entry> entries = store.evaluation(evaluation.id()).orElseThrow().ledger().entries();
       return entries.stream().map(entry -> entry.id().toString()).toList();

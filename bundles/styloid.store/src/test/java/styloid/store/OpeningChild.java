@@ -7,7 +7,7 @@ final class OpeningChild {
   private OpeningChild() {}
 
   public static void main(String[] args) {
-    try (EmbeddedStore store = new EmbeddedStore(Path.of(args[0]))) {
+    try (SqlStore store = new SqlStore(Path.of(args[0]))) {
       store.open();
       print("OPEN");
     } catch (StoreException e) {

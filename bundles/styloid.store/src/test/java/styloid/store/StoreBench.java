@@ -49,7 +49,7 @@ final class StoreBench {
     Patient patient = samples.patient();
     Evaluation evaluation = samples.evaluation(patient.id(), "2026-03-02");
     Path bareFolder = Files.createDirectories(folder.resolve("bare"));
-    try (PatientStore store = new EmbeddedStore(folder.resolve("store"));
+    try (PatientStore store = new SqlStore(folder.resolve("store"));
         Connection bare = bare(bareFolder)) {
       store.open();
       store.savePatient(patient, List.of());
@@ -110,12 +110,12 @@ final class StoreBench {
 
   private void largeClinic() throws Exception {
     Path clinic = folder.resolve("clinic");
-    try (PatientStore store = new EmbeddedStore(clinic)) {
+    try (PatientStore store = new SqlStore(clinic)) {
       store.open();
       out.printf("import of %d patients: %d ms%n", PATIENTS, millis(() -> fill(store)));
     }
     long size = Files.size(clinic.resolve("styloid.db")) / 1_000_000;
-    try (PatientStore store = new EmbeddedStore(clinic)) {
+    try (PatientStore store = new SqlStore(clinic)) {
       out.printf("open, %d MB: %d ms%n", size, millis(store::open));
       for (String search : List.of("", "p", "person 99", "1968-05", "nobody")) {
         long[] times = new long[20];

@@ -39,7 +39,7 @@ class DependencyRuleTest {
     MODULES.forEach(module -> table.put(module, "styloid.model styloid.spi"));
     table.put("styloid.plan", "styloid.model styloid.spi");
     table.put("styloid.exchange", "styloid.model styloid.spi com.fasterxml.jackson.core");
-    table.put("styloid.store", "styloid.model module:java.sql org.sqlite");
+    table.put("styloid.store", "styloid.model module:java.sql org.sqlite org.postgresql");
     table.put(
         "styloid.workbook",
         "styloid.model styloid.spi module:java.xml org.apache.poi org.apache.xmlbeans"

@@ -16,12 +16,14 @@ import javafx.scene.layout.VBox;
 import styloid.form.FormPort;
 import styloid.form.FormView;
 import styloid.model.ItemKey;
+import styloid.model.Therapist;
 import styloid.model.Value;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.WhoCard;
 import styloid.shell.order.OrderGuide;
 import styloid.spi.Group;
 import styloid.spi.Texts;
@@ -30,7 +32,6 @@ import styloid.spi.Timer;
 /** The open evaluation on the screen. */
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
-  private static final int AT_ONCE = 4;
 
   private final Shell shell;
   private final Session session;
@@ -44,7 +45,7 @@ public final class EvaluationView extends BorderPane {
   private final FaultStrip faults;
   private final Label title = Make.text("", "page-title");
   private final Label missing = Make.text("", "fault-card");
-  private final Button rest = Make.button("", this::offerRest);
+  private final RestOffer rest;
   private final Button settings;
   private final Button undo;
   private final Button redo;
@@ -62,8 +63,9 @@ public final class EvaluationView extends BorderPane {
     this.navigation = new Navigation(texts, p -> go(p, true), this::goTo);
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
-    this.status = new StatusBar(texts, session::retrySaving);
+    this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
     this.faults = new FaultStrip(texts, session::tryAgain);
+    this.rest = new RestOffer(shell, texts, this::restAs, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
@@ -95,7 +97,7 @@ public final class EvaluationView extends BorderPane {
   }
 
   private VBox middle() {
-    HBox head = new HBox(12, title, Make.gap(), rest, order.button(), settings);
+    HBox head = new HBox(12, title, Make.gap(), rest.button(), order.button(), settings);
     head.setAlignment(Pos.CENTER_LEFT);
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
@@ -170,7 +172,7 @@ public final class EvaluationView extends BorderPane {
         open.context().precautions(),
         open.context().evaluation().date(),
         texts);
-    status.show(open);
+    status.show(open, session.worker());
     faults.show(open.faults());
     order.update();
     undo.setDisable(!open.canUndo());
@@ -187,7 +189,11 @@ public final class EvaluationView extends BorderPane {
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
     Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
-    drawRest();
+    rest.draw();
+  }
+
+  private void askWho(String lead) {
+    shell.screens().cover(new WhoCard(shell, texts, lead));
   }
 
   private void showSettings() {
@@ -202,53 +208,9 @@ public final class EvaluationView extends BorderPane {
         .filter(r -> !r.keys().isEmpty());
   }
 
-  private void drawRest() {
-    Optional<RestAs> there = restAs();
-    Make.shown(rest, there.isPresent());
-    there.ifPresent(r -> rest.setText(say("rest.offer", answer(r), r.keys().size())));
-  }
-
-  private String answer(RestAs rest) {
-    return texts.choice(rest.keys().get(0), rest.answer().code());
-  }
-
-  private void offerRest() {
-    restAs()
-        .ifPresent(
-            r -> {
-              Button yes =
-                  Make.button(
-                      say("rest.yes", answer(r), r.keys().size()),
-                      () -> {
-                        shell.screens().uncover();
-                        recordRest(r, 0);
-                      },
-                      "primary");
-              Button no = Make.button(say("cancel"), shell.screens()::uncover);
-              shell
-                  .screens()
-                  .cover(
-                      Make.card(
-                          560,
-                          Make.text(say("rest.title", answer(r)), "title"),
-                          Make.text(say("rest.words", answer(r), r.keys().size())),
-                          new HBox(10, yes, no)));
-              Platform.runLater(yes::requestFocus);
-            });
-  }
-
-  /** A few at a time, so that the window never waits for all of them. */
-  private void recordRest(RestAs all, int from) {
-    int to = Math.min(all.keys().size(), from + AT_ONCE);
-    for (ItemKey key : all.keys().subList(from, to)) {
-      session.record(key, all.answer(), false);
-    }
-    if (to < all.keys().size()) {
-      Platform.runLater(() -> recordRest(all, to));
-    } else {
-      session.current().ifPresent(this::refresh);
-      form.focusStart();
-    }
+  private void restRecorded() {
+    session.current().ifPresent(this::refresh);
+    form.focusStart();
   }
 
   private void go(Page to, boolean focus) {
@@ -306,7 +268,8 @@ public final class EvaluationView extends BorderPane {
             case PAGE_DOWN -> Optional.of(() -> leavePage(true));
             case PAGE_UP -> Optional.of(() -> leavePage(false));
             case E -> Optional.of(this::export);
-            case R -> Optional.of(this::offerRest);
+            case I -> Optional.of(() -> askWho(""));
+            case R -> Optional.of(rest::ask);
             case T -> Optional.of(order::show);
             case W -> Optional.of(shell.screens()::caseload);
             default -> Optional.empty();
@@ -346,6 +309,16 @@ public final class EvaluationView extends BorderPane {
     @Override
     public void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
       refresh(session.recordInSpite(key, value, confirmed, reason));
+    }
+
+    @Override
+    public boolean mayOverride() {
+      return session.worker().filter(Therapist::licensed).isPresent();
+    }
+
+    @Override
+    public void askWhoWorks() {
+      askWho(say("who.needed"));
     }
 
     @Override

@@ -23,38 +23,61 @@ import styloid.model.PatientId;
 import styloid.model.PatientRecord;
 import styloid.model.Precaution;
 
-/** The store in one SQLite file, {@code styloid.db}, in the user's data folder. */
+/**
+ * The records of one machine, in one file in the user's data folder, or those a clinic shares, on
+ * the server which {@code server.properties} in that folder names.
+ */
 @Component(service = PatientStore.class)
-public final class EmbeddedStore implements PatientStore {
-  private final Database database;
+public final class SqlStore implements PatientStore {
+  private final Choice choice;
+  private volatile Database chosen;
 
-  /** A store in a folder, which is created when the store is opened. */
+  /** Which database it is; asked once, when the store is opened. */
+  private interface Choice {
+    Database take() throws StoreException;
+  }
+
+  /** A store for a folder, which is created when the store is opened. */
   @Activate
-  public EmbeddedStore(@Reference(target = "(styloid.role=data)") Path dataFolder) {
-    this(dataFolder, Migrations.shipped());
+  public SqlStore(@Reference(target = "(styloid.role=data)") Path dataFolder) {
+    choice = () -> chosen(dataFolder);
   }
 
-  EmbeddedStore(Path dataFolder, Migrations migrations) {
-    database = new Database(dataFolder, migrations);
+  SqlStore(Database database) {
+    choice = () -> database;
   }
 
-  Database database() {
-    return database;
+  private static Database chosen(Path dataFolder) throws StoreException {
+    Optional<Server> server = Server.of(dataFolder);
+    return server.isPresent()
+        ? new ServerDatabase(server.get(), Migrations.server())
+        : new EmbeddedDatabase(dataFolder, Migrations.embedded());
+  }
+
+  Database database() throws StoreException {
+    if (chosen == null) {
+      throw new StoreException(
+          StoreException.Cause.OTHER, "The records are not open. Open them first.", null);
+    }
+    return chosen;
   }
 
   @Override
-  public void open() throws StoreException {
-    database.open();
+  public synchronized void open() throws StoreException {
+    if (chosen == null) {
+      chosen = choice.take();
+    }
+    chosen.open();
   }
 
   @Override
   public List<CaseloadRow> caseload(String search, int limit) throws StoreException {
-    return database.read(sql -> new Patients(sql).caseload(search, limit));
+    return database().read(sql -> new Patients(sql).caseload(search, limit));
   }
 
   @Override
   public Optional<Patient> patient(PatientId id) throws StoreException {
-    return database.read(sql -> new Patients(sql).find(id));
+    return database().read(sql -> new Patients(sql).find(id));
   }
 
   @Override
@@ -64,26 +87,28 @@ public final class EmbeddedStore implements PatientStore {
 
   @Override
   public List<Precaution> precautions(PatientId id) throws StoreException {
-    return database.read(sql -> new Patients(sql).precautions(id));
+    return database().read(sql -> new Patients(sql).precautions(id));
   }
 
   @Override
   public List<Evaluation> evaluations(PatientId id) throws StoreException {
-    return database.read(
-        sql -> {
-          List<Evaluation> newestFirst = new ArrayList<>(new Evaluations(sql).of(id));
-          Collections.reverse(newestFirst);
-          return newestFirst;
-        });
+    return database()
+        .read(
+            sql -> {
+              List<Evaluation> newestFirst = new ArrayList<>(new Evaluations(sql).of(id));
+              Collections.reverse(newestFirst);
+              return newestFirst;
+            });
   }
 
   @Override
   public Optional<EvaluationRecord> evaluation(EvaluationId id) throws StoreException {
-    return database.read(
-        sql -> {
-          Optional<Evaluation> head = new Evaluations(sql).find(id);
-          return head.isEmpty() ? Optional.empty() : Optional.of(whole(sql, head.get()));
-        });
+    return database()
+        .read(
+            sql -> {
+              Optional<Evaluation> head = new Evaluations(sql).find(id);
+              return head.isEmpty() ? Optional.empty() : Optional.of(whole(sql, head.get()));
+            });
   }
 
   private static EvaluationRecord whole(Sql sql, Evaluation head) throws SQLException {
@@ -140,7 +165,7 @@ public final class EmbeddedStore implements PatientStore {
 
   @Override
   public Map<String, String> lastChoices() throws StoreException {
-    return database.read(sql -> new Evaluations(sql).lastChoices());
+    return database().read(sql -> new Evaluations(sql).lastChoices());
   }
 
   @Override
@@ -162,7 +187,8 @@ public final class EmbeddedStore implements PatientStore {
   }
 
   private static void require(Sql sql, EvaluationId id) throws SQLException, StoreException {
-    if (sql.one(row -> id, "SELECT id FROM evaluation WHERE id = ?", id).isEmpty()) {
+    String query = "SELECT id FROM evaluation WHERE id = ?" + sql.dialect().forUpdate();
+    if (sql.one(row -> id, query, id).isEmpty()) {
       throw notFound("evaluation", id);
     }
   }
@@ -176,25 +202,26 @@ public final class EmbeddedStore implements PatientStore {
 
   @Override
   public Optional<PatientRecord> record(PatientId id) throws StoreException {
-    return database.read(
-        sql -> {
-          Patients patients = new Patients(sql);
-          Optional<Patient> patient = patients.find(id);
-          if (patient.isEmpty()) {
-            return Optional.empty();
-          }
-          ArrayList<EvaluationRecord> evaluations = new ArrayList<>();
-          for (Evaluation head : new Evaluations(sql).of(id)) {
-            evaluations.add(whole(sql, head));
-          }
-          return Optional.of(
-              new PatientRecord(patient.get(), patients.precautions(id), evaluations));
-        });
+    return database()
+        .read(
+            sql -> {
+              Patients patients = new Patients(sql);
+              Optional<Patient> patient = patients.find(id);
+              if (patient.isEmpty()) {
+                return Optional.empty();
+              }
+              ArrayList<EvaluationRecord> evaluations = new ArrayList<>();
+              for (Evaluation head : new Evaluations(sql).of(id)) {
+                evaluations.add(whole(sql, head));
+              }
+              return Optional.of(
+                  new PatientRecord(patient.get(), patients.precautions(id), evaluations));
+            });
   }
 
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
-    return database.write(sql -> new Import(sql).take(records));
+    return database().write(sql -> new Import(sql).take(records));
   }
 
   /** A change that gives nothing back. */
@@ -203,16 +230,19 @@ public final class EmbeddedStore implements PatientStore {
   }
 
   private void change(Change change) throws StoreException {
-    database.write(
-        sql -> {
-          change.on(sql);
-          return null;
-        });
+    database()
+        .write(
+            sql -> {
+              change.on(sql);
+              return null;
+            });
   }
 
   @Override
   @Deactivate
   public void close() {
-    database.close();
+    if (chosen != null) {
+      chosen.close();
+    }
   }
 }
