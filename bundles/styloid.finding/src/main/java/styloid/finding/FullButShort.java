@@ -1,7 +1,10 @@
 package styloid.finding;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,13 +25,15 @@ import styloid.spi.Labels;
 
 /**
  * The screen calls a motion full, and goniometry shows its active range short by more than the
- * measurement error: of passive motion, or of an uninvolved other side. Norms are not used here,
- * for a person may be full and short of a norm. See docs/rules/finding-full-but-short.md.
+ * measurement error: of passive motion, or of an uninvolved other side by more than the error of
+ * two readings. Norms are not used here, for a person may be full and short of a norm. See
+ * docs/rules/finding-full-but-short.md.
  */
 @Component(service = FindingRule.class)
 public final class FullButShort implements FindingRule {
   static final String ID = "finding-full-but-short";
   private static final String ACTIVE = "-active";
+  private static final BigDecimal ROOT_TWO = BigDecimal.valueOf(2).sqrt(MathContext.DECIMAL64);
 
   @Override
   public String id() {
@@ -50,52 +55,80 @@ public final class FullButShort implements FindingRule {
     Visit visit = new Visit(context);
     ArrayList<Finding> findings = new ArrayList<>();
     for (Side side : Visit.LIMBS) {
+      List<Shortfall> ofPassive = new ArrayList<>();
+      List<Shortfall> ofOtherSide = new ArrayList<>();
       for (ItemKey screened : visit.screened(side, "full")) {
         String active = screened.item().value() + ACTIVE;
         visit
             .measured(screened.item().value(), side)
             .map(Entry::key)
             .filter(key -> key.item().value().equals(active))
-            .forEach(key -> shortfall(visit, screened, key).ifPresent(findings::add));
+            .forEach(key -> add(visit, screened, key, ofPassive, ofOtherSide));
       }
+      finding(side, "passive", ofPassive, visit.error(), findings);
+      finding(side, "side", ofOtherSide, errorOfTwo(visit), findings);
     }
     return findings;
   }
 
-  private static Optional<Finding> shortfall(Visit visit, ItemKey screened, ItemKey measured) {
+  /** A motion that stops short. */
+  private record Shortfall(ItemKey screened, ItemKey measured, ResultKey result, Quantity by) {}
+
+  private static void add(
+      Visit visit,
+      ItemKey screened,
+      ItemKey measured,
+      List<Shortfall> ofPassive,
+      List<Shortfall> ofOtherSide) {
     String motion = screened.item().value();
+    Optional<Shortfall> lag = shortfall(visit, screened, measured, motion + "-lag", visit.error());
+    lag.ifPresent(ofPassive::add);
     boolean otherSideServes =
         !visit.context().patient().involved().contains(measured.side().opposite());
-    Optional<Finding> lag = finding(visit, screened, measured, motion + "-lag", "passive");
-    return lag.isPresent() || !otherSideServes
-        ? lag
-        : finding(visit, screened, measured, motion + ACTIVE + "-side-deficit", "side");
+    if (lag.isEmpty() && otherSideServes) {
+      shortfall(visit, screened, measured, motion + ACTIVE + "-side-deficit", errorOfTwo(visit))
+          .ifPresent(ofOtherSide::add);
+    }
   }
 
-  private static Optional<Finding> finding(
-      Visit visit, ItemKey screened, ItemKey measured, String result, String against) {
-    BigDecimal error = visit.error();
+  /** Two limbs are two readings, each with its error. */
+  private static BigDecimal errorOfTwo(Visit visit) {
+    return visit.error().multiply(ROOT_TWO).setScale(1, RoundingMode.HALF_UP);
+  }
+
+  private static Optional<Shortfall> shortfall(
+      Visit visit, ItemKey screened, ItemKey measured, String result, BigDecimal error) {
+    ResultKey key =
+        new ResultKey(measured.test(), new ResultId(result), measured.side(), measured.digit());
     return visit
-        .quantity(measured, result)
+        .quantity(key)
         .filter(deficit -> deficit.amount().compareTo(error) > 0)
-        .map(
-            deficit ->
-                new Finding(
-                    ID,
-                    Message.of(
-                        ID,
-                        "full-but-short." + against,
-                        Visit.named(ID, measured),
-                        deficit,
-                        new Quantity(error, Unit.DEGREE),
-                        Visit.PRACTICE),
-                    measured.side(),
-                    List.of(screened, measured),
-                    List.of(
-                        new ResultKey(
-                            measured.test(),
-                            new ResultId(result),
-                            measured.side(),
-                            measured.digit()))));
+        .map(deficit -> new Shortfall(screened, measured, key, deficit));
+  }
+
+  private static void finding(
+      Side side, String against, List<Shortfall> all, BigDecimal error, List<Finding> to) {
+    if (all.isEmpty()) {
+      return;
+    }
+    ArrayList<Message> named = new ArrayList<>();
+    LinkedHashSet<ItemKey> entries = new LinkedHashSet<>();
+    for (Shortfall one : all) {
+      Message motion = Message.of(one.screened.test(), "item." + one.screened.item());
+      Message name = Visit.ofDigit(ID, motion, one.measured.digit());
+      named.add(Message.of(ID, "full-but-short.motion", name, one.by));
+      entries.add(one.screened);
+      entries.add(one.measured);
+    }
+    Message text =
+        Message.of(
+            ID,
+            "full-but-short." + against,
+            Visit.list(ID, named),
+            new Quantity(error, Unit.DEGREE),
+            Visit.PRACTICE);
+    to.add(
+        new Finding(
+            ID, text, side, List.copyOf(entries), all.stream().map(Shortfall::result).toList()));
   }
 }

@@ -2,7 +2,6 @@ package styloid.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.Finding;
@@ -12,6 +11,7 @@ import styloid.model.Message;
 import styloid.model.PatientContext;
 import styloid.model.Quantity;
 import styloid.model.Result;
+import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
@@ -71,10 +71,10 @@ public final class JointLimit implements FindingRule {
       ResultKey key = result.key();
       String id = key.result().value();
       String motion = id.substring(0, id.length() - LIMIT.length());
+      ResultKey lag = new ResultKey(key.test(), new ResultId(motion + "-lag"), side, key.digit());
       ItemKey passive = item(key, motion + "-passive");
-      Optional<Quantity> lag = visit.result(key, motion + "-lag").flatMap(Result::quantity);
       Message name = Visit.named(ID, passive);
-      named.add(lag.map(l -> Message.of(ID, "limit.motion", name, l)).orElse(name));
+      named.add(visit.quantity(lag).map(q -> Message.of(ID, "limit.motion", name, q)).orElse(name));
       entries.add(item(key, motion + "-active"));
       entries.add(passive);
       results.add(key);

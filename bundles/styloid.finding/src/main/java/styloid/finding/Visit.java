@@ -72,8 +72,7 @@ record Visit(PatientContext context) {
         .result(new ResultKey(like.test(), new ResultId(id), like.side(), like.digit()));
   }
 
-  Optional<Quantity> quantity(ItemKey at, String result) {
-    ResultKey key = new ResultKey(at.test(), new ResultId(result), at.side(), at.digit());
+  Optional<Quantity> quantity(ResultKey key) {
     return context.results().result(key).flatMap(Result::quantity);
   }
 
@@ -102,14 +101,16 @@ record Visit(PatientContext context) {
 
   /** Name of an item of another test, with the digit where it has one. */
   static Message named(String rule, ItemKey key) {
-    Message item = Message.of(key.test(), "item." + key.item());
-    return key.digit() == Digit.NONE ? item : Message.of(rule, "of-digit", item, key.digit());
+    return ofDigit(rule, Message.of(key.test(), "item." + key.item()), key.digit());
   }
 
   /** Name of a result of another test, with the digit where it has one. */
   static Message named(String rule, ResultKey key) {
-    Message result = Message.of(key.test(), "result." + key.result());
-    return key.digit() == Digit.NONE ? result : Message.of(rule, "of-digit", result, key.digit());
+    return ofDigit(rule, Message.of(key.test(), "result." + key.result()), key.digit());
+  }
+
+  static Message ofDigit(String rule, Message name, Digit digit) {
+    return digit == Digit.NONE ? name : Message.of(rule, "of-digit", name, digit);
   }
 
   /** "One; two; three". */

@@ -1,6 +1,7 @@
 package styloid.finding;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,16 +11,17 @@ import styloid.model.Finding;
 import styloid.model.Message;
 import styloid.model.PatientContext;
 import styloid.model.Result;
+import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.spi.FindingRule;
 import styloid.spi.Labels;
 
 /**
- * All weak grades of a limb lie in what one nerve, or one root, supplies, and other motions of the
- * limb are strong. The narrowest such nerve and the narrowest such root are named. What a nerve or
- * root supplies is read from the steps of grading's results for it, which name each motion with its
- * grade. See docs/rules/finding-weak-pattern.md.
+ * All weak grades of a limb lie in what one nerve, or one root, supplies, at least half of what it
+ * supplies is weak, and other motions of the limb are strong. The narrowest such nerve and the
+ * narrowest such root are named. What a nerve or root supplies is read from the steps of grading's
+ * results for it, which name each motion with its grade. See docs/rules/finding-weak-pattern.md.
  */
 @Component(service = FindingRule.class)
 public final class WeakPattern implements FindingRule {
@@ -85,30 +87,42 @@ public final class WeakPattern implements FindingRule {
     if (weak.size() < LEAST_WEAK) {
       return;
     }
-    List<Line> holdAll = lines.stream().filter(line -> line.motions().containsAll(weak)).toList();
+    List<Line> holdAll =
+        lines.stream()
+            .filter(line -> line.motions().containsAll(weak))
+            .filter(line -> 2 * weak.size() >= line.motions().size())
+            .toList();
     int narrowest = holdAll.stream().mapToInt(line -> line.motions().size()).min().orElse(0);
-    for (Line line : holdAll) {
-      long strongOutside =
-          all.stream().filter(m -> Visit.strong(grade(m)) && !line.motions().contains(m)).count();
-      if (line.motions().size() == narrowest && strongOutside >= LEAST_STRONG_OUTSIDE) {
-        to.add(finding(line, weak, (int) strongOutside, side));
-      }
-    }
+    LinkedHashMap<Set<Message>, List<Line>> bySupply = new LinkedHashMap<>();
+    holdAll.stream()
+        .filter(line -> line.motions().size() == narrowest)
+        .forEach(
+            line -> bySupply.computeIfAbsent(line.motions(), m -> new ArrayList<>()).add(line));
+    bySupply.forEach(
+        (motions, same) -> {
+          long strongOutside =
+              all.stream().filter(m -> Visit.strong(grade(m)) && !motions.contains(m)).count();
+          if (strongOutside >= LEAST_STRONG_OUTSIDE) {
+            to.add(finding(same, weak, (int) strongOutside, side));
+          }
+        });
   }
 
-  private static Finding finding(Line line, Set<Message> weak, int strongOutside, Side side) {
-    List<Message> named = line.motions().stream().filter(weak::contains).toList();
+  /** Of lines whose graded motions are the same ones. */
+  private static Finding finding(List<Line> same, Set<Message> weak, int strongOutside, Side side) {
+    Line line = same.get(0);
+    List<ResultKey> medians = same.stream().map(l -> l.median().key()).toList();
     Message text =
         Message.of(
             ID,
             "weak-pattern",
-            Visit.named(ID, line.median().key()),
+            Visit.list(ID, medians.stream().map(key -> Visit.named(ID, key)).toList()),
             Visit.code(line.median()).orElseThrow(),
-            Visit.list(ID, named),
+            Visit.list(ID, line.motions().stream().filter(weak::contains).toList()),
             line.motions().size(),
             strongOutside,
             line.median().why().status());
-    return new Finding(ID, text, side, List.of(), List.of(line.median().key()));
+    return new Finding(ID, text, side, List.of(), medians);
   }
 
   /** The grade a step names last, as the code of a choice. */

@@ -98,13 +98,15 @@ class RulesTest {
             .screen("pip-flexion", R, "full")
             .degrees("pip-flexion-active", L, Digit.INDEX, "90")
             .degrees("pip-flexion-active", R, Digit.INDEX, "100")
+            .degrees("pip-flexion-active", L, Digit.MIDDLE, "93")
+            .degrees("pip-flexion-active", R, Digit.MIDDLE, "100")
             .degrees("pip-flexion-active", L, Digit.RING, "110")
             .degrees("pip-flexion-active", R, Digit.RING, "100");
     assertEquals(
         List.of(
-            "left: The screen calls it full, but PIP flexion, active (index finger) stops 10° short of the"
-                + " other side, more than the measurement error of 5°. Look again at one of the"
-                + " two. (common practice, no source)"),
+            "left: The screen calls it full, yet active motion stops short of the other side by more"
+                + " than the error of two readings (7.1°): Finger PIP flexion (index finger) 10°."
+                + " Look again at one of the two. (common practice, no source)"),
         examined.words(new FullButShort()));
     assertEquals(
         List.of("screen/pip-flexion/left/none/1", "goniometry/pip-flexion-active/left/index/1"),
@@ -165,7 +167,14 @@ class RulesTest {
             .grade("elbow-flexion-palm-up", R, NONE, "5");
     List<String> words = examined.words(new WeakPattern());
     assertTrue(
-        words.get(0).contains("Radial nerve with branches: median grade: 1"), words::toString);
+        words
+            .get(0)
+            .contains(
+                "Radial nerve with branches: median grade; Posterior interosseous nerve: median"
+                    + " grade 1, of 3 motions graded; 4 motions"),
+        words::toString);
+    assertTrue(words.get(1).contains("Root C7: median grade 1, of 4 motions"), words::toString);
+    assertEquals(2, words.size());
     assertTrue(words.get(0).contains("no diagnosis"), words::toString);
     assertTrue(words.stream().noneMatch(w -> w.contains("Ulnar") || w.contains("Median nerve")));
     assertTrue(words.stream().allMatch(w -> w.startsWith("right: ")));
@@ -176,6 +185,7 @@ class RulesTest {
     // grades of wrist extension, MP extension, wrist flexion, finger adduction, shoulder abduction
     "1, 5, 5, 5, 5", // one weak motion is no pattern
     "1, 0, 1, 1, 2", // weak everywhere is none either
+    "1, 5, 5, 1, 5", // nor is weak in two nerves
     "4, 4-, 5, 5, 5" // none is weak
   })
   void fewScatteredOrNoWeakGradesAreNoPattern(
