@@ -15,6 +15,7 @@ import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
+import styloid.model.Unit;
 import styloid.spi.FindingRule;
 import styloid.spi.Labels;
 
@@ -26,8 +27,12 @@ import styloid.spi.Labels;
 public final class JointLimit implements FindingRule {
   static final String ID = "finding-limit";
   private static final String LIMIT = "-limit";
+
+  /** Passive motion alone is short; what lag there is lies within the error and is not named. */
+  private static final String RESTRICTION = "joint-restriction";
+
   private static final List<String> KINDS =
-      List.of("active-lag", "joint-restriction", "lag-and-restriction");
+      List.of("active-lag", RESTRICTION, "lag-and-restriction");
 
   @Override
   public String id() {
@@ -74,12 +79,17 @@ public final class JointLimit implements FindingRule {
       ResultKey lag = new ResultKey(key.test(), new ResultId(motion + "-lag"), side, key.digit());
       ItemKey passive = item(key, motion + "-passive");
       Message name = Visit.named(ID, passive);
-      named.add(visit.quantity(lag).map(q -> Message.of(ID, "limit.motion", name, q)).orElse(name));
+      named.add(
+          visit
+              .quantity(lag)
+              .filter(q -> !kind.equals(RESTRICTION))
+              .map(q -> Message.of(ID, "limit.motion", name, q))
+              .orElse(name));
       entries.add(item(key, motion + "-active"));
       entries.add(passive);
       results.add(key);
     }
-    Quantity error = new Quantity(visit.error(), styloid.model.Unit.DEGREE);
+    Quantity error = new Quantity(visit.error(), Unit.DEGREE);
     Message text = Message.of(ID, "limit." + kind, Visit.list(ID, named), error, Visit.PRACTICE);
     return new Finding(ID, text, side, entries, results);
   }

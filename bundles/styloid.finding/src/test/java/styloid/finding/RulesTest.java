@@ -53,8 +53,8 @@ class RulesTest {
             "left: Active lag: the joint allows it, the muscle does not bring it about: PIP"
                 + " flexion, passive (ring finger), lag 38°. Error taken: 5°. (common practice, no"
                 + " source)",
-            "left: Joint restriction: passive motion stays short too: Elbow flexion, passive, lag"
-                + " 2°. Error taken: 5°. (common practice, no source)",
+            "left: Joint restriction: passive motion stays short too: Elbow flexion, passive."
+                + " Error taken: 5°. (common practice, no source)",
             "left: Active lag and joint restriction together: Wrist flexion, passive, lag 20°."
                 + " Error taken: 5°. (common practice, no source)"),
         examined.words(new JointLimit()));

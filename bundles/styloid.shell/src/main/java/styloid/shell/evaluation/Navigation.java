@@ -98,14 +98,18 @@ final class Navigation extends ScrollPane {
     }
   }
 
-  /** "MP flexion" under "Fingers": the list is narrow. */
+  /** "MP flexion" under "Fingers", and without what stands in brackets: the list is narrow. */
   private String name(Page page, Group group) {
-    String name = texts.label(page.test().id().value(), "group." + group.id());
+    String name =
+        texts
+            .label(page.test().id().value(), "group." + group.id())
+            .replaceFirst("(?<=\\S)\\s*\\(.*\\)$", "");
     String first = name.split(" ")[0];
+    String word = first.replace(",", "").toLowerCase(texts.locale());
     boolean said =
         page.region().isPresent()
             && name.length() > first.length()
-            && texts.word(group.region()).startsWith(first.toLowerCase(texts.locale()));
+            && texts.word(group.region()).startsWith(word);
     return said ? capital(name.substring(first.length() + 1)) : name;
   }
 
