@@ -52,8 +52,7 @@ final class CaseloadCommand implements Callable<Integer> {
         return ExitCode.PROBLEMS;
       }
     }
-    Batch batch =
-        new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE);
+    Batch batch = new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE);
     Batch.Outcome outcome = batch.caseload(to, pseudonym, surroundings.progress());
     surroundings.sayAll(surroundings.err(), outcome.failed());
     surroundings.say(surroundings.out(), "caseload.done", outcome.written(), to.toString());

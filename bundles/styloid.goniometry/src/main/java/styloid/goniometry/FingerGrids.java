@@ -36,7 +36,9 @@ final class FingerGrids {
   }
 
   void add() {
-    measured(Mode.ACTIVE, List.of("total-active-motion", "total-active-motion-percent", "total-active-motion-class"));
+    measured(
+        Mode.ACTIVE,
+        List.of("total-active-motion", "total-active-motion-percent", "total-active-motion-class"));
     measured(Mode.PASSIVE, List.of("total-passive-motion"));
     ends();
     strickland();
@@ -140,8 +142,7 @@ final class FingerGrids {
             past.forEach(
                 motion ->
                     keys.add(
-                        place.result(
-                            new ResultId(motion.id() + "-" + mode.code() + "-" + kind))));
+                        place.result(new ResultId(motion.id() + "-" + mode.code() + "-" + kind))));
           }
           return keys;
         });
@@ -167,8 +168,7 @@ final class FingerGrids {
 
   private ArrayList<Sheet.Column> motionColumns() {
     ArrayList<Sheet.Column> columns = nameColumns();
-    motions.forEach(
-        motion -> columns.add(new Sheet.Column(text("motion." + motion.id()), WIDTH)));
+    motions.forEach(motion -> columns.add(new Sheet.Column(text("motion." + motion.id()), WIDTH)));
     return columns;
   }
 

@@ -65,8 +65,7 @@ final class GradingSheets {
         if (SIDES.stream().anyMatch(side -> notable(sheet, motion, side, digit))) {
           ArrayList<Sheet.Cell> row = new ArrayList<>();
           row.add(words(SheetBuilder.ofDigit(text("group." + motion.id()), digit)));
-          SIDES.forEach(
-              side -> row.add(sheet.again(result(motion.id() + "-grade", side, digit))));
+          SIDES.forEach(side -> row.add(sheet.again(result(motion.id() + "-grade", side, digit))));
           boolean doubtful =
               SIDES.stream()
                   .anyMatch(side -> !is(sheet, motion.id() + "-doubt", side, digit, "no-doubt"));
@@ -84,8 +83,7 @@ final class GradingSheets {
   }
 
   /** Whether a result is this answer; also true where it has no value. */
-  private static boolean is(
-      SheetBuilder sheet, String id, Side side, Digit digit, String code) {
+  private static boolean is(SheetBuilder sheet, String id, Side side, Digit digit, String code) {
     return sheet
         .find(result(id, side, digit))
         .flatMap(Result::value)

@@ -17,7 +17,6 @@ import styloid.model.Quantity;
 import styloid.model.Side;
 import styloid.model.Snapshot;
 import styloid.model.Unit;
-import styloid.model.Value;
 import styloid.model.norm.NormQuery;
 import styloid.model.norm.NormRow;
 import styloid.model.norm.NormTable;
@@ -98,8 +97,7 @@ final class GripCharts {
     }
     List<List<Sheet.Cell>> cells =
         rows.stream().map(row -> row.subList(0, columns.size())).toList();
-    sheet.chart(
-        new Sheet.Chart(new Sheet.Table(Say.step(heading), columns, cells), unit, traces));
+    sheet.chart(new Sheet.Chart(new Sheet.Table(Say.step(heading), columns, cells), unit, traces));
   }
 
   private void positions() {
@@ -150,9 +148,7 @@ final class GripCharts {
   private void lines(String heading, String first, List<List<Sheet.Cell>> rows, Unit unit) {
     List<Sheet.Column> columns =
         List.of(
-            column(first, NAME),
-            column("head.side.right", WIDTH),
-            column("head.side.left", WIDTH));
+            column(first, NAME), column("head.side.right", WIDTH), column("head.side.left", WIDTH));
     sheet.chart(
         new Sheet.Chart(
             new Sheet.Table(Say.step(heading), columns, rows),

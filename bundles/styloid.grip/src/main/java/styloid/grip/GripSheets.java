@@ -58,8 +58,7 @@ final class GripSheets {
     ArrayList<Sheet.Column> columns = new ArrayList<>(List.of(column("head.item", NAME)));
     for (Side side : HANDS) {
       for (int trial = 1; trial <= Measure.TRIALS; trial++) {
-        columns.add(
-            new Sheet.Column(common("head.side-trial." + side.code(), trial), WIDTH));
+        columns.add(new Sheet.Column(common("head.side-trial." + side.code(), trial), WIDTH));
       }
       columns.add(column(side, Say.step("sheet.pain"), WIDTH));
     }
@@ -92,7 +91,8 @@ final class GripSheets {
             Stream.of("mean-", "max-", "sd-", "cv-", "z-", "percentile-", "band-")
                 .map(kind -> Say.key(kind + measure.code(), side))
                 .toList();
-        addUnlessBlank(rows, row(List.of(words(name(measure)), words(common("side", side))), keys), 2);
+        addUnlessBlank(
+            rows, row(List.of(words(name(measure)), words(common("side", side))), keys), 2);
       }
     }
     List<ResultKey> best =
@@ -152,5 +152,4 @@ final class GripSheets {
   static ItemKey key(ItemId item, Side side, int trial) {
     return new ItemKey(Say.GRIP, item, side, Digit.NONE, trial);
   }
-
 }

@@ -52,7 +52,9 @@ final class Manifest {
     return manifest;
   }
 
-  /** Tells apart what an evaluation holds at different times: number of entries, state, last one. */
+  /**
+   * Tells apart what an evaluation holds at different times: number of entries, state, last one.
+   */
   static String entries(EvaluationRecord record) {
     List<Entry> entries = record.ledger().entries();
     String last = entries.isEmpty() ? "0" : entries.get(entries.size() - 1).id().toString();
@@ -79,10 +81,7 @@ final class Manifest {
       synchronized (this) {
         lines.put(name, new Line(sha, entries));
         Files.writeString(
-            folder.resolve(NAME),
-            line(name),
-            StandardOpenOption.CREATE,
-            StandardOpenOption.APPEND);
+            folder.resolve(NAME), line(name), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -24,7 +24,6 @@ final class Workers implements AutoCloseable {
   private static final int EXPORTERS =
       Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
 
-
   private final ScheduledExecutorService calculating = worker("styloid-results");
   private final ScheduledExecutorService planning = worker("styloid-order");
   private final ScheduledExecutorService storing = worker("styloid-store");

@@ -13,7 +13,9 @@ import styloid.model.Unit;
  * any exporter can write it.
  */
 public record Sheet(String id, Message title, List<Block> blocks) {
-  /** Id of a sheet whose few lines belong on the first page of a report, not on one of their own. */
+  /**
+   * Id of a sheet whose few lines belong on the first page of a report, not on one of their own.
+   */
   public static final String SUMMARY = "summary";
 
   public Sheet {

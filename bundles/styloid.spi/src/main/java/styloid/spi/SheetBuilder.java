@@ -13,7 +13,6 @@ import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.ItemKey;
 import styloid.model.Message;
-import styloid.model.Outcome;
 import styloid.model.PatientContext;
 import styloid.model.Quantity;
 import styloid.model.Result;
@@ -278,8 +277,7 @@ public final class SheetBuilder {
 
   /** The value of an entry once more, without its name; blank where nothing is recorded. */
   public Sheet.Cell again(ItemKey key) {
-    Optional<Value> value =
-        recorded(key) ? context.snapshot().value(key) : Optional.<Value>empty();
+    Optional<Value> value = recorded(key) ? context.snapshot().value(key) : Optional.<Value>empty();
     return value
         .filter(Quantity.class::isInstance)
         .map(Quantity.class::cast)

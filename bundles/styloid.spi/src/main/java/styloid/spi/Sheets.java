@@ -108,7 +108,8 @@ public final class Sheets {
     for (Side side : group.sides()) {
       for (int trial = 1; trial <= trials; trial++) {
         ItemKey key = new ItemKey(test, item.id(), side, digit, trial);
-        Optional<Entry> entry = item.has(key) && which.test(key) ? context.snapshot().entry(key) : Optional.empty();
+        Optional<Entry> entry =
+            item.has(key) && which.test(key) ? context.snapshot().entry(key) : Optional.empty();
         any |= entry.isPresent();
         cells.add(
             entry.flatMap(Entry::value).map(v -> entered(key, v)).orElseGet(Sheet.Blank::new));

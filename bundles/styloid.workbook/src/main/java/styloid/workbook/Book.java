@@ -124,8 +124,7 @@ record Book(List<Page> pages, Map<String, Place> names, Edge edge, LocalDate day
     return same ? words : new Box.Words(text, words.look(), words.name().filter(n -> own));
   }
 
-  private static Box formula(
-      Box.Live formula, boolean own, Map<Box.Live, FormulaText.Ready> live) {
+  private static Box formula(Box.Live formula, boolean own, Map<Box.Live, FormulaText.Ready> live) {
     Optional<String> name = formula.name().filter(n -> own);
     return Optional.ofNullable(live.get(formula))
         .<Box>map(r -> new Box.Live(r.text(), formula.value(), formula.format(), name))

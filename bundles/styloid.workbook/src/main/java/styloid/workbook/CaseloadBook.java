@@ -78,9 +78,7 @@ final class CaseloadBook implements Caseload.Sink {
   }
 
   private String measuresName(int number) {
-    return number == 1
-        ? say.own("caseload.measures")
-        : say.own("caseload.measures-more", number);
+    return number == 1 ? say.own("caseload.measures") : say.own("caseload.measures-more", number);
   }
 
   @Override
@@ -156,8 +154,7 @@ final class CaseloadBook implements Caseload.Sink {
         .number(measure.trials(), StreamStyles.NUMBER)
         .number(measure.number(), StreamStyles.NUMBER)
         .text(measure.number().isPresent() ? measure.unit().sign() : "", StreamStyles.TEXT)
-        .text(
-            SafeText.fit(measure.answer(), left -> say.own("cut", left)), StreamStyles.TEXT)
+        .text(SafeText.fit(measure.answer(), left -> say.own("cut", left)), StreamStyles.TEXT)
         .number(measure.change(), StreamStyles.NUMBER)
         .text(CaseloadTally.group(visit), StreamStyles.TEXT);
     return row.end();
@@ -170,8 +167,18 @@ final class CaseloadBook implements Caseload.Sink {
     measureRow = 1;
     file.write(
         heads(
-            "patient", "day", "test", "item", "side", "digit", "trials", "number", "unit",
-            "answer", "change", "diagnosis"));
+            "patient",
+            "day",
+            "test",
+            "item",
+            "side",
+            "digit",
+            "trials",
+            "number",
+            "unit",
+            "answer",
+            "change",
+            "diagnosis"));
   }
 
   private void endMeasures() throws IOException {
@@ -181,15 +188,22 @@ final class CaseloadBook implements Caseload.Sink {
 
   private int evaluationSheet() throws IOException {
     evaluations.close();
-    List<Integer> widths =
-        List.of(16, 11, 20, 9, 7, 7, 8, 13, 10, 40, 9, 9, 9, 9, 9, 11, 11, 13);
-    int number =
-        file.beginSheet(say.own("caseload.evaluations"), CaseloadSummary.head(widths, 1));
+    List<Integer> widths = List.of(16, 11, 20, 9, 7, 7, 8, 13, 10, 40, 9, 9, 9, 9, 9, 11, 11, 13);
+    int number = file.beginSheet(say.own("caseload.evaluations"), CaseloadSummary.head(widths, 1));
     RowText heads = row.begin(1);
     for (String head :
         List.of(
-            "patient", "day", "therapist", "state", "visit", "age", "sex", "dominant", "involved",
-            "diagnosis", "values")) {
+            "patient",
+            "day",
+            "therapist",
+            "state",
+            "visit",
+            "age",
+            "sex",
+            "dominant",
+            "involved",
+            "diagnosis",
+            "values")) {
       heads.text(head(head), StreamStyles.HEAD);
     }
     for (Absence.Reason reason : Absence.Reason.values()) {

@@ -82,8 +82,7 @@ final class CaseloadSummary {
             ? 0
             : (double) tally.values / (tally.values + tally.absent());
     row.begin(++number).text(say.own("caseload.complete"), StreamStyles.TEXT);
-    String formula =
-        "IF(" + all + "=0,0,SUM(" + evaluations.column("K") + ")/(" + all + "))";
+    String formula = "IF(" + all + "=0,0,SUM(" + evaluations.column("K") + ")/(" + all + "))";
     file.write(row.formula(formula, share, StreamStyles.LIVE_SHARE).end());
   }
 
@@ -131,13 +130,22 @@ final class CaseloadSummary {
     }
   }
 
-  /** Compares the texts themselves: a diagnosis may hold signs that a criterion reads as wildcards. */
+  /**
+   * Compares the texts themselves: a diagnosis may hold signs that a criterion reads as wildcards.
+   */
   private void change(Parts parts, String group, String name) {
     ArrayList<String> sums = new ArrayList<>();
     ArrayList<String> counts = new ArrayList<>();
     for (Part measures : parts.measures()) {
       String which =
-          "(" + measures.column("L") + "=" + name + ")*(" + measures.column("D") + "=" + CHOICE
+          "("
+              + measures.column("L")
+              + "="
+              + name
+              + ")*("
+              + measures.column("D")
+              + "="
+              + CHOICE
               + ")";
       sums.add("SUMPRODUCT(" + which + "," + measures.column("K") + ")");
       counts.add("SUMPRODUCT(" + which + "*ISNUMBER(" + measures.column("K") + "))");

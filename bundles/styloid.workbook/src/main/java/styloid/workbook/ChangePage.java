@@ -83,7 +83,9 @@ final class ChangePage {
           Trials trials = new Trials(test.id(), item, side, digit);
           boolean now = trials.recorded(report.context().snapshot());
           boolean same = sameWords(report.context().snapshot(), trials, visits);
-          if (now && !same && visits.stream().anyMatch(visit -> trials.recorded(visit.snapshot()))) {
+          if (now
+              && !same
+              && visits.stream().anyMatch(visit -> trials.recorded(visit.snapshot()))) {
             rows.add(row(report.context().snapshot(), trials, visits, say));
           }
         }
@@ -93,8 +95,7 @@ final class ChangePage {
   }
 
   /** Whether one answer stands at every visit that has any; such a row says nothing of change. */
-  private static boolean sameWords(
-      Snapshot now, Trials trials, List<PatientContext.Past> visits) {
+  private static boolean sameWords(Snapshot now, Trials trials, List<PatientContext.Past> visits) {
     Optional<Value> word = trials.word(now);
     return word.isPresent()
         && trials.unit(now).isEmpty()

@@ -67,12 +67,10 @@ final class EntriesPage {
             6,
             e -> new Box.Figure(e.key().trial(), "0", Look.VALUE, Optional.empty())));
     columns.add(new Column("head.value", 18, e -> value(e, last.get(e.key()) == e, say)));
-    columns.add(
-        new Column("head.state", 10, e -> text(say.own(state(e, last.get(e.key()) == e)))));
+    columns.add(new Column("head.state", 10, e -> text(say.own(state(e, last.get(e.key()) == e)))));
     if (entries.stream().anyMatch(Entry::confirmed)) {
       columns.add(
-          new Column(
-              "head.confirmed", 10, e -> text(say.own(e.confirmed() ? "yes" : "nothing"))));
+          new Column("head.confirmed", 10, e -> text(say.own(e.confirmed() ? "yes" : "nothing"))));
     }
     if (one(entries, e -> DAY.format(e.at()))) {
       lead.add(say.own("entries.day", DAY.format(entries.get(0).at())));

@@ -29,9 +29,7 @@ final class Heights {
         most = Math.max(most, lines(words.text(), (page.widths().get(c) - 1.2) * bold));
       }
     }
-    return most == 1
-        ? USUAL
-        : Math.min(HIGHEST_ROW, most * Styles.POINTS * POINTS_A_LINE + 2);
+    return most == 1 ? USUAL : Math.min(HIGHEST_ROW, most * Styles.POINTS * POINTS_A_LINE + 2);
   }
 
   private static double across(Page page, Line line) {

@@ -115,9 +115,7 @@ final class Narrative {
         figure -> say.texts().quantity(new Quantity(figure.amount(), figure.unit())),
         derived ->
             say.texts()
-                .quantity(
-                    new Quantity(derived.amount(), derived.unit()),
-                    derived.decimals()),
+                .quantity(new Quantity(derived.amount(), derived.unit()), derived.decimals()),
         blank -> "");
   }
 

@@ -70,16 +70,7 @@ record Page(
 
   Page withLines(List<Line> other) {
     return new Page(
-        name,
-        other,
-        widths,
-        frozenRows,
-        frozenColumns,
-        repeated,
-        onePage,
-        blocks,
-        breaks,
-        printed);
+        name, other, widths, frozenRows, frozenColumns, repeated, onePage, blocks, breaks, printed);
   }
 
   /** The same with its tables kept together; where they are follows from the breaks. */

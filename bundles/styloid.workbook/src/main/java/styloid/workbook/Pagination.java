@@ -1,7 +1,6 @@
 package styloid.workbook;
 
 import java.util.ArrayList;
-import java.util.List;
 import styloid.workbook.Page.Block;
 
 /**

@@ -37,8 +37,7 @@ final class SheetWriter {
     print(page, edge, sheet);
   }
 
-  private static void write(
-      Box box, XSSFRow row, int column, Styles styles, Strings strings) {
+  private static void write(Box box, XSSFRow row, int column, Styles styles, Strings strings) {
     if (box instanceof Box.Words words) {
       XSSFCell cell = row.createCell(column);
       strings.put(words.text(), cell);

@@ -9,8 +9,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.STCellType;
 
 /**
- * The texts of a workbook, each kept once. The library would make each anew for every cell before it
- * finds that it has it already.
+ * The texts of a workbook, each kept once. The library would make each anew for every cell before
+ * it finds that it has it already.
  */
 final class Strings {
   private final SharedStringsTable table;

@@ -32,8 +32,7 @@ final class WorkingsPage {
             say.own("head.place"),
             say.own("head.rule"),
             say.own("head.steps"));
-    return page
-        .across(say.own("workings.lead"), Look.LEGEND)
+    return page.across(say.own("workings.lead"), Look.LEGEND)
         .printedSoFar()
         .table(heads, WIDTHS, rows)
         .build();

@@ -61,10 +61,7 @@ public final class Sessions {
       @Override
       public List<CaseloadRow> rows() {
         return records.stream()
-            .map(
-                r ->
-                    new CaseloadRow(
-                        r.patient(), r.evaluations().size(), Optional.empty(), 0))
+            .map(r -> new CaseloadRow(r.patient(), r.evaluations().size(), Optional.empty(), 0))
             .toList();
       }
 

@@ -31,8 +31,7 @@ final class BatchBench {
 
   public static void main(String[] args) throws Exception {
     List<PatientRecord> clinic = DemoClinic.records();
-    SessionService service =
-        Sessions.with(DemoClinic.MODULES, List.of(new WorkbookExporter()));
+    SessionService service = Sessions.with(DemoClinic.MODULES, List.of(new WorkbookExporter()));
     run(service, clinic, 20);
     for (String count : args) {
       run(service, clinic, Integer.parseInt(count));

@@ -51,8 +51,7 @@ class BatchTest {
   }
 
   private Batch.Outcome write(Selection selection, Progress progress) throws Exception {
-    return new Batch(
-            Sessions.over(session, Sessions.shelf(records)), selection, Locale.ENGLISH)
+    return new Batch(Sessions.over(session, Sessions.shelf(records)), selection, Locale.ENGLISH)
         .files(folder, progress);
   }
 

@@ -23,8 +23,8 @@ import styloid.spi.Caseload;
 import styloid.spi.Texts;
 
 /**
- * A caseload beside the bare streaming library. By hand: {@code CaseloadBench rows} (100,000 rows of
- * 10 cells by both, same compression), {@code CaseloadBench heap N} (rise of the heap over N
+ * A caseload beside the bare streaming library. By hand: {@code CaseloadBench rows} (100,000 rows
+ * of 10 cells by both, same compression), {@code CaseloadBench heap N} (rise of the heap over N
  * evaluations of 10 measures).
  */
 final class CaseloadBench {
@@ -86,7 +86,7 @@ final class CaseloadBench {
         measures);
   }
 
-  private static Caseload caseload(int evaluations, int measures, AtomicLong most) {
+  static Caseload caseload(int evaluations, int measures, AtomicLong most) {
     return new Caseload(
         true,
         sink -> {

@@ -74,10 +74,7 @@ class CaseloadBookTest {
   private Path write(List<PatientRecord> records, Optional<Pseudonym> pseudonym) throws Exception {
     Path target = folder.resolve("caseload.xlsx");
     Batch.Outcome outcome =
-        new Batch(
-                Sessions.over(session, Sessions.shelf(records)),
-                Selection.all(),
-                Locale.ENGLISH)
+        new Batch(Sessions.over(session, Sessions.shelf(records)), Selection.all(), Locale.ENGLISH)
             .caseload(target, pseudonym, Progress.none());
     assertEquals(List.of(), outcome.failed());
     return target;
@@ -125,11 +122,13 @@ class CaseloadBookTest {
         for (var row : ours.getSheetAt(s)) {
           for (var cell : row) {
             if (cell.getCellType() == CellType.FORMULA) {
-              var other = theirs.getSheetAt(s).getRow(row.getRowNum()).getCell(cell.getColumnIndex());
+              var other =
+                  theirs.getSheetAt(s).getRow(row.getRowNum()).getCell(cell.getColumnIndex());
               assertEquals(cell.getCachedFormulaResultType(), other.getCachedFormulaResultType());
               if (cell.getCachedFormulaResultType() == CellType.NUMERIC) {
                 double value = cell.getNumericCellValue();
-                assertEquals(value, other.getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(value)));
+                assertEquals(
+                    value, other.getNumericCellValue(), 1e-9 * Math.max(1, Math.abs(value)));
               } else {
                 assertEquals(cell.getStringCellValue(), other.getStringCellValue());
               }
@@ -267,11 +266,30 @@ class CaseloadBookTest {
   private static Caseload.Visit visit(int number, String text) {
     Caseload.Measure measure =
         new Caseload.Measure(
-            "Test", text, "right", "", 1, OptionalDouble.of(-number), Unit.NEWTON, "",
+            "Test",
+            text,
+            "right",
+            "",
+            1,
+            OptionalDouble.of(-number),
+            Unit.NEWTON,
+            "",
             OptionalDouble.of(1));
     return new Caseload.Visit(
-        text, Optional.empty(), 2026, "", Evaluation.State.DRAFT, 1, "7", "", "", "", text, 1,
-        Map.of(), List.of(measure, measure));
+        text,
+        Optional.empty(),
+        2026,
+        "",
+        Evaluation.State.DRAFT,
+        1,
+        "7",
+        "",
+        "",
+        "",
+        text,
+        1,
+        Map.of(),
+        List.of(measure, measure));
   }
 
   @Test

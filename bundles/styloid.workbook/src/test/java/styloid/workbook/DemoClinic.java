@@ -45,8 +45,7 @@ final class DemoClinic {
   /** The last evaluation of a patient, with those before as its past. */
   static Report last(SessionService session, PatientRecord record) {
     EvaluationRecord last = record.evaluations().get(record.evaluations().size() - 1);
-    return session.report(
-        session.calculate(record, last.evaluation().id()), Locale.ENGLISH);
+    return session.report(session.calculate(record, last.evaluation().id()), Locale.ENGLISH);
   }
 
   public static void main(String... args) throws IOException {

@@ -125,8 +125,7 @@ final class ExportBench {
         numbers[i] = box.match(w -> null, Box.Figure::value, Box.Live::value, g -> null);
       }
       var values =
-          XDDFDataSourcesFactory.fromArray(
-              numbers, range(page, r, numbers.length, column), column);
+          XDDFDataSourcesFactory.fromArray(numbers, range(page, r, numbers.length, column), column);
       boolean bar = picture.traces().get(column - 1) == Sheet.Trace.BARS;
       var series = (bar ? bars : lines).addSeries(places, values);
       series.setTitle("Series", null);
