@@ -57,6 +57,7 @@ public final class CaseloadView extends BorderPane {
             Make.word(say("caseload.title"), "title"),
             Make.word(shell.note().orElse(""), "note-chip"),
             Make.gap(),
+            Make.button(say("caseload.export"), this::export),
             Make.button(say("caseload.new"), this::newPatient, "primary"));
     Make.shown(bar.getChildren().get(1), shell.note().isPresent());
     bar.setAlignment(Pos.CENTER_LEFT);
@@ -163,6 +164,10 @@ public final class CaseloadView extends BorderPane {
                 list.getSelectionModel().select(0);
               }
             });
+  }
+
+  private void export() {
+    shell.screens().cover(new CaseloadExport(shell, texts, search.getText().strip()));
   }
 
   private void newPatient() {
