@@ -16,7 +16,9 @@ import styloid.model.Region;
 import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
+import styloid.model.Unit;
 import styloid.spi.Sheet;
+import styloid.spi.Sheet.Trace;
 import styloid.spi.SheetBuilder;
 
 /** The fingers in grids: a row a side and finger, the joints from left to right. */
@@ -57,6 +59,33 @@ final class FingerGrids {
     }
     results("sheet.fingers-lag", Mode.ACTIVE, "-lag");
     results("sheet.fingers-limit", Mode.ACTIVE, "-limit");
+  }
+
+  /** How far each finger joint's flexion stays short of the reference, both sides. */
+  void picture() {
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Digit digit : EnumSet.copyOf(Item.FINGERS)) {
+      for (Plane plane : planes) {
+        Motion flexion = plane.toward().orElseThrow();
+        ArrayList<Sheet.Cell> row = new ArrayList<>();
+        row.add(words(SheetBuilder.ofDigit(text("sheet." + plane.id()), digit)));
+        for (Side side : GoniometrySheets.SIDES) {
+          ResultId id = new ResultId(flexion.id() + "-active-reference-deficit");
+          row.add(GoniometrySheets.drawn(sheet, new Place(side, digit).result(id)));
+        }
+        addUnlessBlank(rows, row, 1);
+      }
+    }
+    List<Sheet.Column> columns =
+        List.of(
+            new Sheet.Column(text("sheet.joint"), NAME),
+            column("head.side.right", WIDTH),
+            column("head.side.left", WIDTH));
+    sheet.chart(
+        new Sheet.Chart(
+            new Sheet.Table(text("chart.fingers"), columns, rows),
+            Unit.DEGREE,
+            List.of(Trace.BARS, Trace.BARS)));
   }
 
   /** The angles themselves, and the total with its share and class. */
