@@ -3,18 +3,23 @@ package styloid.command;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import styloid.session.ModuleFault;
 import styloid.session.Session;
+import styloid.spi.DeclaredTests;
 import styloid.spi.Labels;
 import styloid.spi.Texts;
 
 /**
  * What a command works with.
  *
+ * @param declared reads declared tests; empty while that part does not work
  * @param out what was asked for
  * @param err everything said about it
  */
-record Surroundings(Session session, PrintWriter out, PrintWriter err) {
+record Surroundings(
+    Session session, Supplier<Optional<DeclaredTests>> declared, PrintWriter out, PrintWriter err) {
   /** Language of all output: the same everywhere, so that output can be compared. */
   static final Locale LANGUAGE = Locale.ENGLISH;
 

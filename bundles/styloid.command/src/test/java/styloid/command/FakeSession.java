@@ -34,6 +34,7 @@ import styloid.model.Results;
 import styloid.model.Side;
 import styloid.model.Snapshot;
 import styloid.model.Source;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Unit;
 import styloid.model.Value;
@@ -218,12 +219,18 @@ final class FakeSession implements Session {
   }
 
   @Override
-  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
+  public OpenEvaluation record(
+      ItemKey key, Value value, boolean confirmed, Optional<String> reason) {
     throw new UnsupportedOperationException();
   }
 
   @Override
-  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+  public Optional<Therapist> worker() {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void workAs(Therapist who) {
     throw new UnsupportedOperationException();
   }
 

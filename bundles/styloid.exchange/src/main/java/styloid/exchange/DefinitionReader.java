@@ -7,6 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import styloid.exchange.json.Decoder;
+import styloid.exchange.json.Decoders;
+import styloid.exchange.json.Fields;
+import styloid.exchange.json.Node;
+import styloid.exchange.json.Problems;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Demand;
@@ -28,8 +33,8 @@ import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
 import styloid.spi.Timer;
 
-/** Reads the definition of a test with its labels. */
-final class DefinitionReader {
+/** Reads the definition of a test with its labels; conditions are shared with declared tests. */
+public final class DefinitionReader {
   static final int FORMAT = EvaluationReader.FORMAT;
 
   private static final Decoder<Set<Side>> SIDES = set(Decoders.code("side", Side.class));
@@ -142,8 +147,9 @@ final class DefinitionReader {
     return f.make(() -> new ItemKind.Number(units, min, max, likelyMin, likelyMax, decimals));
   }
 
-  private static Condition condition(Fields f) {
-    String kind = f.oneOf("is", "recorded", "not", "all", "any", "always");
+  /** When an item is asked. */
+  public static Condition condition(Fields f) {
+    String kind = f.oneOf("is", "recorded", "chosen", "not", "all", "any", "always");
     if (kind == null) {
       f.may("item", Decoders::text);
       return f.make(() -> null);
@@ -156,6 +162,11 @@ final class DefinitionReader {
       case "recorded":
         ItemId recorded = f.need("recorded", Decoders.of(ItemId::new));
         return f.make(() -> new Condition.Recorded(recorded));
+      case "chosen":
+        String setting = f.need("setting", Decoders::text);
+        String code = f.need("chosen", Decoders::text);
+        String preset = f.need("preset", Decoders::text);
+        return f.make(() -> new Condition.Chosen(setting, code, preset));
       case "not":
         Condition negated = f.need("not", Fields.object(DefinitionReader::condition));
         return f.make(() -> new Condition.Not(negated));

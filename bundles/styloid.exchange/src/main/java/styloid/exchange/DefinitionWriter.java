@@ -213,6 +213,10 @@ final class DefinitionWriter {
       texts("is", new TreeSet<>(is.codes()));
     } else if (condition instanceof Condition.Recorded recorded) {
       out.key("recorded").text(recorded.item().value());
+    } else if (condition instanceof Condition.Chosen chosen) {
+      out.key("setting").text(chosen.setting());
+      out.key("chosen").text(chosen.code());
+      out.key("preset").text(chosen.preset());
     } else if (condition instanceof Condition.Not not) {
       out.key("not");
       condition(not.condition());

@@ -4,28 +4,35 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import styloid.exchange.json.Decoder;
+import styloid.exchange.json.Decoders;
+import styloid.exchange.json.Fields;
 import styloid.model.Codes;
 import styloid.spi.Guide;
 import styloid.spi.Mark;
 import styloid.spi.Pose;
 import styloid.spi.Position;
 
-/** Reads how a group of items is done. */
-final class GuideReader {
+/** Reads how a group of items is done; its parts are shared with declared tests. */
+public final class GuideReader {
   private GuideReader() {}
 
   static Guide guide(Fields f) {
     Optional<Position> position = f.may("position", Fields.object(GuideReader::position));
     Optional<Position> reduced = f.may("gravityReduced", Fields.object(GuideReader::position));
     List<Guide.Line> lines = f.list("lines", Fields.object(GuideReader::line));
-    Map<Pose.Joint, Integer> pose =
-        f.may("pose", Decoders.map(joint -> Codes.parse(Pose.Joint.class, joint), Decoders::whole))
-            .orElseGet(HashMap::new);
+    Map<Pose.Joint, Integer> pose = f.may("pose", pose()).orElseGet(HashMap::new);
     List<Mark> marks = f.list("marks", Fields.object(GuideReader::mark));
     return f.make(() -> new Guide(position, reduced, lines, new Pose(pose), marks));
   }
 
-  private static Position position(Fields f) {
+  /** Joint angles by joint. */
+  public static Decoder<Map<Pose.Joint, Integer>> pose() {
+    return Decoders.map(joint -> Codes.parse(Pose.Joint.class, joint), Decoders::whole);
+  }
+
+  /** How the patient is placed. */
+  public static Position position(Fields f) {
     var body = f.need("body", Decoders.code("body position", Position.Body.class));
     var support = f.need("support", Decoders.code("support", Position.Support.class));
     var rotation = f.need("rotation", Decoders.code("rotation", Position.Rotation.class));
@@ -38,7 +45,8 @@ final class GuideReader {
     return f.make(() -> new Guide.Line(topic, label));
   }
 
-  private static Mark mark(Fields f) {
+  /** A point or arrow of the picture. */
+  public static Mark mark(Fields f) {
     var kind = f.need("kind", Decoders.code("mark", Mark.Kind.class));
     var segment = f.need("segment", Decoders.code("segment", Mark.Segment.class));
     Double along = f.need("along", Decoders::fraction);

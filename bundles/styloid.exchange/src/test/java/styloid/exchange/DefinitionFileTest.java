@@ -48,8 +48,10 @@ class DefinitionFileTest {
             new BigDecimal("0.10"),
             new BigDecimal("90"),
             1);
+    Setting norm = new Setting("sample.norm", List.of("one-1999", "two-2001"), "two-2001");
     Condition asked =
         Condition.all(
+            Condition.not(norm.is("one-1999")),
             Condition.is("held", "strong", "3+", "slight"),
             Condition.any(
                 Condition.recorded("held"), Condition.not(Condition.always()), Condition.any()));
@@ -76,48 +78,45 @@ class DefinitionFileTest {
                 new Mark(Mark.Kind.RESIST, Mark.Segment.HAND, 0.1, Mark.Aspect.VOLAR),
                 new Mark(Mark.Kind.AXIS, Mark.Segment.FOREARM, 1, Mark.Aspect.END)));
     return new TestDefinition(
-            new TestId("sample"),
-            "1.2",
-            40,
-            List.of(
-                group("first", List.of(held, power, tip), guide),
-                group("second", List.of(note, seconds), Guide.none())),
-            List.of(
-                new Caution("sore", Source.commonPractice()),
-                new Caution("tendon", Source.memory("Someone 1999 \"quoted\""))),
-            List.of("sore"),
-            List.of(
-                new ResultDefinition(
-                    result("mean"),
-                    Optional.of(Unit.KILOGRAM_FORCE),
-                    1,
-                    Item.BOTH,
-                    Item.NO_DIGIT,
-                    Optional.of("first")),
-                new ResultDefinition(
-                    result("class"),
-                    Optional.empty(),
-                    0,
-                    Item.NO_SIDE,
-                    Item.FINGERS,
-                    Optional.empty())),
-            Set.of(new TestId("goniometry"), new TestId("grading")),
-            new Labels(
-                Map.of(
-                    "en", Map.of("test", "Sample", "odd key/.", "\uD83D\uDC4B"),
-                    "ar", Map.of("test", "عينة"))))
-        .withTimers(
-            List.of(
-                Timer.hold(
-                    3,
-                    held.id(),
-                    new Timer.LetGo("slight", "3+", Optional.of(new ItemId("seconds"))),
-                    Source.commonPractice()),
-                Timer.rest(60, Set.of(power.id(), tip.id()), Source.memory("A protocol"))))
-        .withSettings(
-            List.of(
-                new Setting("sample.norm", List.of("one-1999", "two-2001"), "two-2001"),
-                new Setting("sample.norm.tip", List.of("one-1999", "5"), "5")));
+        new TestId("sample"),
+        "1.2",
+        40,
+        List.of(
+            group("first", List.of(held, power, tip), guide),
+            group("second", List.of(note, seconds), Guide.none())),
+        List.of(
+            new Caution("sore", Source.commonPractice()),
+            new Caution("tendon", Source.memory("Someone 1999 \"quoted\""))),
+        List.of("sore"),
+        List.of(
+            new ResultDefinition(
+                result("mean"),
+                Optional.of(Unit.KILOGRAM_FORCE),
+                1,
+                Item.BOTH,
+                Item.NO_DIGIT,
+                Optional.of("first")),
+            new ResultDefinition(
+                result("class"),
+                Optional.empty(),
+                0,
+                Item.NO_SIDE,
+                Item.FINGERS,
+                Optional.empty())),
+        Set.of(new TestId("goniometry"), new TestId("grading")),
+        new Labels(
+            Map.of(
+                "en", Map.of("test", "Sample", "odd key/.", "\uD83D\uDC4B"),
+                "ar", Map.of("test", "عينة"))),
+        Optional.empty(),
+        List.of(
+            Timer.hold(
+                3,
+                held.id(),
+                new Timer.LetGo("slight", "3+", Optional.of(new ItemId("seconds"))),
+                Source.commonPractice()),
+            Timer.rest(60, Set.of(power.id(), tip.id()), Source.memory("A protocol"))),
+        List.of(norm, new Setting("sample.norm.tip", List.of("one-1999", "5"), "5")));
   }
 
   private static ResultId result(String id) {
@@ -167,6 +166,9 @@ class DefinitionFileTest {
           "wrist-flexion": -15  | "wrist-flexion": 500    | $.groups[0].guide
           "max": "120.50"       | "max": "-1"             | $.groups[0].items[1].number
           "item": "held"        | "item": "gone"          | $
+          "setting": "sample.n  | "setting": "sample.m    | $
+          "chosen": "one-1999"  | "chosen": "three"       | $
+          "chosen": "one-1999"  | "recorded": "held"      | $.groups[0].items[2].askWhen.all[0].not.setting
           "en": {               | "xx": {                 | $.labels
           ["wrist", "hand"]     | ["wrist", "wrist"]      | $.groups[0].loads
           """)

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import styloid.model.Absence;
 import styloid.model.Item;
 import styloid.model.ItemKey;
@@ -11,6 +12,7 @@ import styloid.model.Message;
 import styloid.model.Unit;
 import styloid.model.Value;
 import styloid.spi.EntryCheck;
+import styloid.spi.Texts;
 
 /** One field's way from text to entry: what is typed, asked, refused or left. Knows no window. */
 final class Entering {
@@ -41,12 +43,18 @@ final class Entering {
   private Optional<Value> pending = Optional.empty();
   private Optional<Message> message = Optional.empty();
   private Optional<String> reason = Optional.empty();
+  private Function<Value, Optional<Message>> doubts = value -> Optional.empty();
 
   Entering(ItemKey key, Item item, FormPort port, Locale locale) {
     this.key = Objects.requireNonNull(key, "key");
     this.item = Objects.requireNonNull(item, "item");
     this.port = port;
     this.locale = locale;
+  }
+
+  /** What else to ask about a value that could be recorded as it is. */
+  void asking(Function<Value, Optional<Message>> question) {
+    doubts = question;
   }
 
   Mode mode() {
@@ -124,13 +132,21 @@ final class Entering {
 
   private Then commit(Unit unit) {
     EntryCheck.Checked checked = EntryCheck.parse(text, item, unit, locale);
-    if (checked.accepted()) {
+    Optional<Message> doubt = checked.value().flatMap(doubts);
+    if (checked.accepted() && doubt.isEmpty()) {
       return record(checked.value().orElseThrow(), false);
     }
     pending = checked.value();
-    message = checked.problem().map(p -> p.text());
-    mode = checked.asks() ? Mode.QUESTION : Mode.REFUSED;
+    message = both(checked.problem().map(p -> p.text()), doubt);
+    mode = pending.isPresent() ? Mode.QUESTION : Mode.REFUSED;
     return Then.STAY;
+  }
+
+  /** One question where two things are to be asked. */
+  private static Optional<Message> both(Optional<Message> one, Optional<Message> other) {
+    return one.isPresent() && other.isPresent()
+        ? Optional.of(Message.of(Texts.COMMON, "check.and", one.get(), other.get()))
+        : one.or(() -> other);
   }
 
   /** A whole value was chosen with a single key or click. */
@@ -191,7 +207,7 @@ final class Entering {
     dirty = false;
     text = "";
     toText();
-    if (reason.isPresent() && !(value instanceof Absence)) {
+    if (reason.isPresent() && port.mayOverride() && !(value instanceof Absence)) {
       port.recordInSpite(key, value, confirmed, reason.get());
     } else {
       port.record(key, value, confirmed);

@@ -15,6 +15,7 @@ import styloid.model.Choice;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.Message;
 import styloid.model.Quantity;
 import styloid.model.Side;
 import styloid.model.Unit;
@@ -54,6 +55,22 @@ class EnteringTest {
     assertEquals(Entering.Then.NEXT, enter());
     assertEquals(Optional.of(Quantity.of("170", Unit.DEGREE)), recorded());
     assertTrue(memory.entries.get(0).confirmed());
+  }
+
+  @Test
+  void aDoubtFromBesideIsAskedLikeAnUnusualValueAndTogetherWithIt() {
+    Message doubt = Message.of("form", "doubt");
+    entering.asking(value -> Optional.of(doubt));
+    entering.type("85");
+    assertEquals(Entering.Then.STAY, enter());
+    assertEquals(Optional.of(doubt), entering.message());
+    entering.type("170");
+    assertEquals(Entering.Then.STAY, enter());
+    assertEquals("check.and", entering.message().orElseThrow().key());
+    assertEquals(doubt, entering.message().orElseThrow().args().get(1));
+    assertEquals(Entering.Then.NEXT, enter());
+    assertTrue(memory.entries.get(0).confirmed());
+    assertEquals(Optional.of(Quantity.of("170", Unit.DEGREE)), recorded());
   }
 
   @Test

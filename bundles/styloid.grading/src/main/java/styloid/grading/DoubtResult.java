@@ -73,7 +73,11 @@ final class DoubtResult {
   private void typed() {
     Optional<Grade> typed = place.typed();
     Observed seen = place.observed();
+    boolean asDerived =
+        place.decision() instanceof Decision.Given given
+            && typed.filter(given.grade()::equals).isPresent();
     if (typed.isPresent()
+        && !asDerived
         && !GradeRule.possible(seen, place.motion().criteria()).contains(typed.get())) {
       Message derived =
           place.decision() instanceof Decision.Given given

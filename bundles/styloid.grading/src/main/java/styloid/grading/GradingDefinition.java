@@ -55,28 +55,30 @@ final class GradingDefinition {
   /** How long a resisted position is held. */
   private static final int HOLD_SECONDS = 3;
 
+  private static final Setting SCHEME =
+      new Setting(
+          Scheme.CHOICE,
+          Stream.of(Scheme.values()).map(Scheme::code).toList(),
+          Scheme.WHOLE.code());
+
   private GradingDefinition() {}
 
   static TestDefinition build(List<Motion> catalogue) {
     LinkedHashSet<String> cautions = new LinkedHashSet<>(TEST_CAUTIONS);
     catalogue.forEach(motion -> cautions.addAll(motion.cautions()));
     return new TestDefinition(
-            ID,
-            "1.0",
-            20,
-            catalogue.stream().map(GradingDefinition::group).toList(),
-            cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
-            TEST_CAUTIONS,
-            results(catalogue),
-            Set.of(GONIOMETRY),
-            Words.complete(Labels.beside(GradingDefinition.class), catalogue))
-        .withTimers(catalogue.stream().map(GradingDefinition::hold).toList())
-        .withSettings(
-            List.of(
-                new Setting(
-                    Scheme.CHOICE,
-                    Stream.of(Scheme.values()).map(Scheme::code).toList(),
-                    Scheme.WHOLE.code())));
+        ID,
+        "1.1",
+        20,
+        catalogue.stream().map(GradingDefinition::group).toList(),
+        cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
+        TEST_CAUTIONS,
+        results(catalogue),
+        Set.of(GONIOMETRY),
+        Words.complete(Labels.beside(GradingDefinition.class), catalogue),
+        Optional.empty(),
+        catalogue.stream().map(GradingDefinition::hold).toList(),
+        List.of(SCHEME));
   }
 
   private static Timer hold(Motion motion) {
@@ -111,6 +113,13 @@ final class GradingDefinition {
     Condition untyped =
         not(is(typed, Grade.rankedGrades().stream().map(Grade::code).toArray(String[]::new)));
     boolean gravity = motion.criteria() == Criteria.GRAVITY;
+    // with plus and minus the share of the range against gravity is the grade
+    Condition open =
+        any(
+            is(range, "none"),
+            all(
+                not(SCHEME.is(Scheme.PLUS_MINUS.code())),
+                is(range, "more-than-half", "less-than-half")));
     ArrayList<Item> items = new ArrayList<>();
     items.add(
         Item.bothSides(range, choices(Range.values()), Demand.ACTIVE_MOTION).askedWhen(untyped));
@@ -124,7 +133,7 @@ final class GradingDefinition {
     if (gravity) {
       items.add(
           item(motion, Observation.REDUCED, Reduced.values(), Demand.ACTIVE_MOTION)
-              .askedWhen(all(untyped, is(range, "more-than-half", "less-than-half", "none"))));
+              .askedWhen(all(untyped, open)));
     }
     items.add(
         item(motion, Observation.CONTRACTION, Felt.values(), Demand.ACTIVE_MOTION)

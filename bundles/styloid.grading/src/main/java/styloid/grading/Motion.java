@@ -1,7 +1,9 @@
 package styloid.grading;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +41,11 @@ record Motion(
 
   /** A prime mover of these digits; {@link Digit#NONE} where the motion is not of a digit. */
   record Mover(Muscle muscle, Set<Digit> digits) {}
+
+  /** Its digits, radial first. */
+  Set<Digit> eachDigit() {
+    return Collections.unmodifiableSet(EnumSet.copyOf(digits));
+  }
 
   /** Prime movers at one of the motion's digits. */
   List<Muscle> muscles(Digit digit) {

@@ -22,7 +22,7 @@ public final class Planner {
   public static final int EXACT_GROUPS = 20;
 
   /** Beyond that, ways looked at before the best so far is taken. */
-  static final int MOST_WAYS = 2_000;
+  static final int MOST_WAYS = 500;
 
   private static final int MOST_KEPT = 8;
 

@@ -18,6 +18,11 @@ import styloid.spi.TestDefinition;
 final class Definitions {
   private Definitions() {}
 
+  /** Each record with the definitions it lacks. */
+  static List<PatientRecord> complete(List<PatientRecord> records, List<TestDefinition> tests) {
+    return records.stream().map(record -> complete(record, tests)).toList();
+  }
+
   /**
    * The record with the definitions it lacks, as the tests at hand define them; a file written by
    * hand brings none. What it brings is left as it is.

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import styloid.model.TestId;
 import styloid.spi.FindingRule;
+import styloid.spi.ModuleNotice;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -19,6 +20,7 @@ final class ModuleBook {
   private final Map<TestModule, TestDefinition> modules = new LinkedHashMap<>();
   private final Map<Object, ModuleFault> refused = new LinkedHashMap<>();
   private final Set<FindingRule> rules = new LinkedHashSet<>();
+  private final Set<ModuleNotice> notices = new LinkedHashSet<>();
 
   ModuleBook(ModuleGuard guard) {
     this.guard = guard;
@@ -53,6 +55,20 @@ final class ModuleBook {
 
   synchronized void remove(FindingRule rule) {
     rules.remove(rule);
+  }
+
+  void add(ModuleNotice notice, Listeners listeners) {
+    synchronized (this) {
+      notices.add(notice);
+    }
+    listeners.tell(Session.Change.MODULES);
+  }
+
+  void remove(ModuleNotice notice, Listeners listeners) {
+    synchronized (this) {
+      notices.remove(notice);
+    }
+    listeners.tell(Session.Change.MODULES);
   }
 
   synchronized List<FindingRule> rules() {
@@ -95,11 +111,15 @@ final class ModuleBook {
     return ordered;
   }
 
-  /** Modules that cannot be used, and tests that wait for each other or for one that is missing. */
+  /**
+   * Modules that cannot be used, tests that wait for each other or for one that is missing, and
+   * what is to be told of files.
+   */
   List<ModuleFault> faults() {
     ArrayList<ModuleFault> faults = new ArrayList<>();
     synchronized (this) {
       faults.addAll(refused.values());
+      notices.forEach(n -> faults.add(ModuleFault.of(n)));
     }
     Set<TestId> present = new LinkedHashSet<>();
     definitions().forEach(d -> present.add(d.id()));

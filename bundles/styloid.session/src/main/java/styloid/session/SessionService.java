@@ -27,10 +27,12 @@ import styloid.model.PatientContext;
 import styloid.model.PatientId;
 import styloid.model.PatientRecord;
 import styloid.model.Precaution;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
+import styloid.spi.ModuleNotice;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestDefinition;
@@ -52,6 +54,7 @@ public final class SessionService implements Session {
   private final Reports reports = new Reports(book, guard);
   private final Ordering ordering = new Ordering(book);
   private final Workers workers = new Workers();
+  private final Duty duty = new Duty();
   private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
   private final Listeners listeners = new Listeners();
   private volatile PatientStore store;
@@ -126,18 +129,18 @@ public final class SessionService implements Session {
     exporters.remove(exporter);
   }
 
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addNotice(ModuleNotice notice) {
+    book.add(notice, listeners);
+  }
+
+  void removeNotice(ModuleNotice notice) {
+    book.remove(notice, listeners);
+  }
+
   private void modulesChanged() {
     listeners.tell(Change.MODULES);
     recalculate();
-  }
-
-  private PatientStore opened() throws StoreException {
-    PatientStore present = store;
-    if (present == null) {
-      throw Records.noStore();
-    }
-    present.open();
-    return present;
   }
 
   @Override
@@ -152,28 +155,27 @@ public final class SessionService implements Session {
 
   @Override
   public Texts texts(Locale locale) {
-    Sitting open = sitting;
-    return reports.texts(open == null ? tests() : view(open).tests(), locale);
+    return reports.texts(current().map(OpenEvaluation::tests).orElseGet(this::tests), locale);
   }
 
   @Override
   public List<CaseloadRow> caseload(String search, int limit) throws StoreException {
-    return opened().caseload(search, limit);
+    return Records.opened(store).caseload(search, limit);
   }
 
   @Override
   public List<Evaluation> evaluations(PatientId patient) throws StoreException {
-    return opened().evaluations(patient);
+    return Records.opened(store).evaluations(patient);
   }
 
   @Override
   public List<Precaution> precautions(PatientId patient) throws StoreException {
-    return opened().precautions(patient);
+    return Records.opened(store).precautions(patient);
   }
 
   @Override
   public void savePatient(Patient patient, List<Precaution> precautions) throws StoreException {
-    opened().savePatient(patient, precautions);
+    Records.opened(store).savePatient(patient, precautions);
     Sitting open = sitting;
     if (open != null && open.desk().context().patient().id().equals(patient.id())) {
       open.desk().patient(patient, precautions);
@@ -184,7 +186,7 @@ public final class SessionService implements Session {
 
   @Override
   public OpenEvaluation open(EvaluationId id) throws StoreException {
-    PatientStore from = opened();
+    PatientStore from = Records.opened(store);
     EvaluationRecord record = from.evaluation(id).orElseThrow(() -> Records.missing("evaluation"));
     return seat(Records.context(record, from), record, from);
   }
@@ -193,8 +195,8 @@ public final class SessionService implements Session {
   public OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
       throws StoreException {
     Evaluation evaluation =
-        Records.fresh(patient, date, therapist, tests(), opened().lastChoices());
-    opened().begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
+        Records.fresh(patient, date, therapist, tests(), Records.opened(store).lastChoices());
+    Records.opened(store).begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
     listeners.tell(Change.PATIENTS);
     return open(evaluation.id());
   }
@@ -224,6 +226,17 @@ public final class SessionService implements Session {
   }
 
   @Override
+  public Optional<Therapist> worker() {
+    return duty.worker();
+  }
+
+  @Override
+  public void workAs(Therapist who) {
+    duty.workAs(who);
+    listeners.tell(Change.EVALUATION);
+  }
+
+  @Override
   public Optional<OpenEvaluation> current() {
     return Optional.ofNullable(sitting).map(this::view);
   }
@@ -233,21 +246,14 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
-    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.empty()));
-  }
-
-  @Override
-  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
-    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.of(reason)));
-  }
-
-  private OpenEvaluation record(ItemKey key, UndoStack.Content content) {
-    Value value = content.value().orElseThrow();
+  public OpenEvaluation record(
+      ItemKey key, Value value, boolean confirmed, Optional<String> reason) {
     Sitting open = seated();
     TestDefinition test = Definitions.taking(tests(), key, value);
+    UndoStack.Content content =
+        duty.content(test, open.desk().context(), key, value, confirmed, reason);
     open.desk().takeUp(test).ifPresent(open.saver()::add);
-    keep(open, open.desk().record(key, content, clock.instant()));
+    keep(open, open.desk().record(key, content, clock.instant(), duty));
     return view(open);
   }
 
@@ -275,12 +281,12 @@ public final class SessionService implements Session {
 
   @Override
   public Optional<ItemKey> undo() {
-    return kept(seated().desk().undo(clock.instant()));
+    return kept(seated().desk().undo(clock.instant(), duty));
   }
 
   @Override
   public Optional<ItemKey> redo() {
-    return kept(seated().desk().redo(clock.instant()));
+    return kept(seated().desk().redo(clock.instant(), duty));
   }
 
   private Optional<ItemKey> kept(Optional<Entry> entry) {
@@ -351,11 +357,7 @@ public final class SessionService implements Session {
 
   @Override
   public void settle() {
-    workers.settle(
-        () -> {
-          Sitting open = sitting;
-          return open == null || open.saver().idle() || open.saver().failing();
-        });
+    workers.settle(() -> Optional.ofNullable(sitting).map(s -> s.saver().atRest()).orElse(true));
   }
 
   @Override
@@ -385,15 +387,13 @@ public final class SessionService implements Session {
 
   @Override
   public Optional<PatientRecord> patientRecord(PatientId id) throws StoreException {
-    return opened().record(id);
+    return Records.opened(store).record(id);
   }
 
   @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
     settle();
-    List<PatientRecord> complete =
-        records.stream().map(record -> Definitions.complete(record, tests())).toList();
-    int added = opened().importRecords(complete);
+    int added = Records.opened(store).importRecords(Definitions.complete(records, tests()));
     listeners.tell(Change.PATIENTS);
     return added;
   }

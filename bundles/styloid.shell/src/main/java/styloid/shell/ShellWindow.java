@@ -302,12 +302,15 @@ final class ShellWindow implements Shell.Screens {
       caseload();
       return;
     }
-    uncover();
+    Optional<EvaluationView> before = evaluation;
+    if (before.isEmpty()) {
+      uncover();
+    }
     dropEvaluation();
     EvaluationView view = new EvaluationView(with, open.get());
     evaluation = Optional.of(view);
     show(view);
-    view.begin();
+    view.begin(before);
   }
 
   private Node busy(String key) {

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
+import styloid.model.Capacity;
 import styloid.model.Choice;
 import styloid.model.Digit;
 import styloid.model.ItemId;
@@ -26,6 +27,7 @@ import styloid.model.Precaution;
 import styloid.model.Region;
 import styloid.model.Side;
 import styloid.model.TestId;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
@@ -41,6 +43,7 @@ import styloid.spi.Report;
 import styloid.spi.TestModule;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
+import styloid.spi.Withheld;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
@@ -60,16 +63,25 @@ public final class Clinic {
   final SessionService session = new SessionService();
   final Therapists therapists =
       new Therapists() {
-        private List<String> names = List.of("A. Therapist", "B. Colleague");
+        private List<Therapist> known =
+            List.of(
+                new Therapist(
+                    new TherapistId("A. Therapist"),
+                    Optional.empty(),
+                    Optional.of(Capacity.LICENSED_THERAPIST)),
+                new Therapist(
+                    new TherapistId("B. Colleague"),
+                    Optional.empty(),
+                    Optional.of(Capacity.LEARNER_OR_ASSISTANT)));
 
         @Override
-        public List<String> names() {
-          return names;
+        public List<Therapist> known() {
+          return known;
         }
 
         @Override
-        public void used(String name) {
-          names = Therapists.first(name, names);
+        public void used(Therapist who) {
+          known = Therapists.first(who, known);
         }
       };
 
@@ -243,7 +255,15 @@ public final class Clinic {
       if (left > 0 && item.kind() instanceof styloid.model.ItemKind.Number n) {
         int number = n.unit() == styloid.model.Unit.DEGREE ? angle : power;
         var value = new styloid.model.Quantity(BigDecimal.valueOf(number + key.trial()), n.unit());
-        if (styloid.spi.EntryCheck.check(item, value).accepted()) {
+        boolean free =
+            Withheld.by(
+                    test.groupOf(key.item()).orElseThrow(),
+                    item,
+                    key,
+                    session.current().orElseThrow().context().precautions(),
+                    session.current().orElseThrow().context().evaluation().date())
+                .isEmpty();
+        if (free && styloid.spi.EntryCheck.check(item, value).accepted()) {
           session.record(key, value, false);
           left--;
         }

@@ -12,7 +12,7 @@ import styloid.spi.Report;
 
 /** Cautions and scope: what limited the examination, and what this workbook is not. */
 final class CautionsPage {
-  private static final List<Integer> WIDTHS = List.of(26, 28, 44, 18, 18, 24);
+  private static final List<Integer> WIDTHS = List.of(26, 28, 44, 18, 18, 24, 36);
 
   private CautionsPage() {}
 
@@ -106,7 +106,8 @@ final class CautionsPage {
                     say.item(key) + ": " + say.texts().value(key, entry.value().get()), Look.TEXT),
                 new Box.Figure(key.trial(), "0", Look.VALUE, Optional.empty()),
                 Box.words(entry.by().value(), Look.TEXT),
-                Box.words(entry.override().get(), Look.TEXT)));
+                Box.words(entry.override().get().reason(), Look.TEXT),
+                Box.words(Banner.overridden(entry.override().get(), say), Look.TEXT)));
       }
     }
     if (rows.isEmpty()) {
@@ -120,7 +121,8 @@ final class CautionsPage {
             say.own("head.value"),
             say.own("head.trial"),
             say.own("head.who"),
-            say.own("head.override"));
+            say.own("head.override"),
+            say.own("head.overrode"));
     page.table(heads, List.of(), rows);
   }
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import styloid.model.Entry;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.Quantity;
 import styloid.model.Value;
@@ -16,7 +17,8 @@ import styloid.spi.Report;
 
 /** The ledger: every entry in its order, superseded ones too, with who and when. */
 final class EntriesPage {
-  private static final List<Integer> WIDTHS = List.of(7, 16, 30, 9, 12, 7, 16, 14, 12, 19, 18, 30);
+  private static final List<Integer> WIDTHS =
+      List.of(7, 16, 30, 9, 12, 7, 16, 14, 12, 19, 18, 30, 36);
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -44,7 +46,8 @@ final class EntriesPage {
             say.own("head.confirmed"),
             say.own("head.when"),
             say.own("head.who"),
-            say.own("head.override"));
+            say.own("head.override"),
+            say.own("head.overrode"));
     page.table(heads, WIDTHS, rows);
     return page.build();
   }
@@ -67,7 +70,14 @@ final class EntriesPage {
         Box.words(say.own(entry.confirmed() ? "yes" : "nothing"), Look.TEXT),
         Box.words(WHEN.format(entry.at()), Look.TEXT),
         Box.words(entry.by().value(), Look.TEXT),
-        Box.words(entry.override().orElseGet(() -> say.own("nothing")), Look.TEXT));
+        Box.words(
+            entry.override().map(InSpite::reason).orElseGet(() -> say.own("nothing")), Look.TEXT),
+        Box.words(
+            entry
+                .override()
+                .map(override -> Banner.overridden(override, say))
+                .orElseGet(() -> say.own("nothing")),
+            Look.TEXT));
   }
 
   /**

@@ -3,6 +3,7 @@ package styloid.shell.evaluation;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,6 +17,7 @@ import styloid.form.FormPort;
 import styloid.form.FormView;
 import styloid.form.Pedals;
 import styloid.model.ItemKey;
+import styloid.model.Therapist;
 import styloid.model.Value;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
@@ -23,6 +25,7 @@ import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.Spread;
+import styloid.shell.frame.WhoCard;
 import styloid.shell.help.KeysHelp;
 import styloid.shell.order.OrderGuide;
 import styloid.spi.Group;
@@ -33,7 +36,7 @@ import styloid.spi.Timer;
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
   private static final List<String> KEYS =
-      List.of("next-page", "panes", "order", "rest", "export", "close-evaluation");
+      List.of("next-page", "panes", "order", "rest", "export", "who", "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -66,9 +69,9 @@ public final class EvaluationView extends BorderPane {
     this.navigation = new Navigation(texts, p -> go(p, true), this::goTo);
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
-    this.status = new StatusBar(texts, session::retrySaving);
+    this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
     this.faults = new FaultStrip(texts, session::tryAgain);
-    this.rest = new RestOffer(shell, texts, this::restRecorded);
+    this.rest = new RestOffer(shell, texts, this::restAs, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
@@ -106,16 +109,22 @@ public final class EvaluationView extends BorderPane {
     return middle;
   }
 
-  /** Listens to the session and shows the first page that is not done. */
-  public void begin() {
+  /**
+   * Listens to the session and shows the first page that is not done.
+   *
+   * @param before the view this one takes the place of; its page and field are kept
+   */
+  public void begin(Optional<EvaluationView> before) {
     listening = session.listen(change -> tell());
     // What changed while the screen was made was told to nobody.
     session.current().ifPresent(now -> stand = stand.next(now));
     if (stand.pages().isEmpty()) {
       title.setText(say("evaluation.no-tests"));
-      refresh(stand.open());
+      draw();
     } else {
-      go(stand.pages().get(0), true);
+      Optional<ItemKey> field = before.map(view -> view.form.current().get());
+      go(stand.placeOf(before.map(view -> view.page)), field.isEmpty());
+      field.ifPresent(key -> Platform.runLater(() -> goTo(key)));
     }
   }
 
@@ -140,19 +149,12 @@ public final class EvaluationView extends BorderPane {
   }
 
   private void refresh(OpenEvaluation open) {
-    boolean sameTests = open.tests().equals(stand.open().tests());
-    stand = stand.next(open);
-    if (page == null && !stand.pages().isEmpty()) {
-      page = stand.pages().get(0);
-    } else if (page != null && !sameTests) {
-      Page before = page;
-      page =
-          stand.pages().stream()
-              .filter(p -> p.isPlaceOf(before))
-              .findFirst()
-              .or(() -> stand.pages().stream().findFirst())
-              .orElse(null);
+    if (!open.tests().equals(stand.open().tests())) {
+      // Words, pages and fields of a test that came, changed or went are made anew.
+      shell.screens().evaluation();
+      return;
     }
+    stand = stand.next(open);
     draw();
   }
 
@@ -171,8 +173,9 @@ public final class EvaluationView extends BorderPane {
         open.context().precautions(),
         open.context().evaluation().date(),
         texts);
-    status.show(open);
-    faults.show(open.faults());
+    status.show(open, session.worker());
+    faults.show(
+        Stream.concat(open.faults().stream(), session.faults().stream()).distinct().toList());
     order.update();
     undo.setDisable(!open.canUndo());
     redo.setDisable(!open.canRedo());
@@ -188,11 +191,23 @@ public final class EvaluationView extends BorderPane {
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
     Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
-    rest.show(stand, page);
+    rest.draw();
+  }
+
+  private void askWho(String lead) {
+    shell.screens().cover(new WhoCard(shell, texts, lead));
   }
 
   private void showSettings() {
     shell.screens().cover(new SettingsCard(shell, texts, stand, page.test()));
+  }
+
+  private Optional<RestAs> restAs() {
+    return page.test()
+        .restAs()
+        .filter(code -> !stand.readOnly(page.test()))
+        .map(code -> RestAs.of(stand.form(page.test()), code))
+        .filter(r -> !r.keys().isEmpty());
   }
 
   private void restRecorded() {
@@ -255,6 +270,7 @@ public final class EvaluationView extends BorderPane {
             case PAGE_DOWN -> Optional.of(() -> leavePage(true));
             case PAGE_UP -> Optional.of(() -> leavePage(false));
             case E -> Optional.of(this::export);
+            case I -> Optional.of(() -> askWho(""));
             case R -> Optional.of(rest::ask);
             case T -> Optional.of(order::show);
             case W -> Optional.of(shell.screens()::caseload);
@@ -311,6 +327,16 @@ public final class EvaluationView extends BorderPane {
     @Override
     public void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
       refresh(session.recordInSpite(key, value, confirmed, reason));
+    }
+
+    @Override
+    public boolean mayOverride() {
+      return session.worker().filter(Therapist::licensed).isPresent();
+    }
+
+    @Override
+    public void askWhoWorks() {
+      askWho(say("who.needed"));
     }
 
     @Override

@@ -37,13 +37,20 @@ final class FaultStrip extends VBox {
 
   private HBox card(ModuleFault fault) {
     String name = texts.find(fault.module(), "test.title").orElse(fault.module());
-    String key = fault.muted() ? "fault.muted" : "fault";
+    boolean ofFile = fault.stage().equals(ModuleFault.FILE);
+    String key = ofFile ? "fault.file" : fault.muted() ? "fault.muted" : "fault";
     String words = Shell.say(texts, key, name, fault.reason(), fault.code());
     var text = Make.text(words);
     HBox.setHgrow(text, Priority.ALWAYS);
+    if (ofFile) {
+      return styled(new HBox(12, text));
+    }
     var button = Make.button(Shell.say(texts, "fault.again"), () -> again.accept(fault));
     button.setAccessibleText(Shell.say(texts, "fault.again") + ": " + name);
-    HBox card = new HBox(12, text, Make.gap(), button);
+    return styled(new HBox(12, text, Make.gap(), button));
+  }
+
+  private static HBox styled(HBox card) {
     card.setAlignment(Pos.CENTER_LEFT);
     card.getStyleClass().add("fault-card");
     return card;

@@ -67,13 +67,13 @@ public final class GuideStrip extends VBox {
   public void begin() {
     skip();
     LocalDate today = shell.today();
-    String by = shell.therapists().names().stream().findFirst().orElse(say("guide.therapist"));
+    TherapistId by = new TherapistId(say("guide.therapist"));
     shell
         .work()
         .run(
             () -> {
               shell.session().savePatient(practice(), List.of());
-              return shell.session().begin(PRACTICE, today, new TherapistId(by));
+              return shell.session().begin(PRACTICE, today, by);
             },
             this::start,
             shell.screens()::problem);
