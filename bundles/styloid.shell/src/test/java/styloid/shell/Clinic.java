@@ -52,7 +52,7 @@ public final class Clinic {
   static final LocalDate DAY = LocalDate.of(2026, 3, 2);
   static final Clock CLOCK =
       Clock.fixed(DAY.atTime(10, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-  private static final List<String> MODULES =
+  public static final List<String> MODULES =
       List.of(
           "styloid.screen.Screen",
           "styloid.grading.Grading",
@@ -139,7 +139,7 @@ public final class Clinic {
     session.settle();
   }
 
-  private static Optional<TestModule> module(String name) {
+  public static Optional<TestModule> module(String name) {
     try {
       var constructor = Class.forName(name).getDeclaredConstructor();
       constructor.setAccessible(true);

@@ -48,12 +48,13 @@ class DependencyRuleTest {
             + " org.apache.commons org.openxmlformats");
     table.put(
         "styloid.session", "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
+    table.put("styloid.figure", "styloid.model styloid.spi javafx");
     // java.desktop for javax.sound.sampled alone: the tone at the end of a hold.
     table.put("styloid.form", "styloid.model styloid.spi javafx module:java.desktop");
     table.put(
         "styloid.shell",
-        "styloid.model styloid.spi styloid.plan styloid.form styloid.store styloid.session javafx"
-            + " module:java.prefs");
+        "styloid.model styloid.spi styloid.plan styloid.figure styloid.form styloid.store"
+            + " styloid.session javafx module:java.prefs");
     table.put(
         "styloid.command",
         "styloid.model styloid.spi styloid.plan styloid.store styloid.session styloid.exchange"

@@ -1,6 +1,7 @@
 package styloid.shell.evaluation;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
@@ -27,8 +28,9 @@ import styloid.shell.frame.Shell;
 import styloid.shell.frame.Spread;
 import styloid.shell.frame.WhoCard;
 import styloid.shell.help.KeysHelp;
+import styloid.shell.map.LimbGuide;
 import styloid.shell.order.OrderGuide;
-import styloid.spi.Group;
+import styloid.shell.progress.ProgressCard;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
 
@@ -36,7 +38,16 @@ import styloid.spi.Timer;
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
   private static final List<String> KEYS =
-      List.of("next-page", "panes", "order", "rest", "export", "who", "close-evaluation");
+      List.of(
+          "next-page",
+          "map",
+          "progress",
+          "panes",
+          "order",
+          "rest",
+          "export",
+          "who",
+          "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -46,6 +57,7 @@ public final class EvaluationView extends BorderPane {
   private final FormView form;
   private final Rail rail;
   private final OrderGuide order;
+  private final LimbGuide limbs;
   private final StatusBar status;
   private final FaultStrip faults;
   private final Label title = Make.text("", "page-title");
@@ -66,12 +78,13 @@ public final class EvaluationView extends BorderPane {
     this.texts = shell.texts();
     this.stand = Stand.of(open);
     this.form = new FormView(new Port(), texts);
-    this.navigation = new Navigation(texts, p -> go(p, true), this::goTo);
+    this.limbs = new LimbGuide(shell.screens(), texts, open, this::goTo);
+    this.navigation = new Navigation(texts, limbs.node(), p -> go(p, true), form::focusStart);
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
     this.faults = new FaultStrip(texts, session::tryAgain);
-    this.rest = new RestOffer(shell, texts, this::restAs, this::restRecorded);
+    this.rest = new RestOffer(shell, texts, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
@@ -80,7 +93,7 @@ public final class EvaluationView extends BorderPane {
     this.folding = new Folding(this, navigation, rail, say("nav.show"));
     folding.around(middle());
     setBottom(status);
-    navigation.setPrefWidth(250);
+    navigation.setPrefWidth(320);
     rail.setPrefWidth(294);
     form.current().addListener((o, was, is) -> attend(is));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
@@ -162,6 +175,7 @@ public final class EvaluationView extends BorderPane {
   /** Entry is at another place; nowhere while a page is made, which is no other step. */
   private void attend(ItemKey key) {
     rail.show(stand, page, key);
+    limbs.at(Optional.ofNullable(key));
     if (key != null) {
       session.workOn(Optional.of(key));
     }
@@ -178,6 +192,7 @@ public final class EvaluationView extends BorderPane {
     faults.show(
         Stream.concat(open.faults().stream(), session.faults().stream()).distinct().toList());
     order.update();
+    limbs.update(open);
     undo.setDisable(!open.canUndo());
     redo.setDisable(!open.canRedo());
     if (page == null) {
@@ -192,7 +207,7 @@ public final class EvaluationView extends BorderPane {
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
     Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
-    rest.draw();
+    rest.show(stand, page);
   }
 
   private void askWho(String lead) {
@@ -201,14 +216,6 @@ public final class EvaluationView extends BorderPane {
 
   private void showSettings() {
     shell.screens().cover(new SettingsCard(shell, texts, stand, page.test()));
-  }
-
-  private Optional<RestAs> restAs() {
-    return page.test()
-        .restAs()
-        .filter(code -> !stand.readOnly(page.test()))
-        .map(code -> RestAs.of(stand.form(page.test()), code))
-        .filter(r -> !r.keys().isEmpty());
   }
 
   private void restRecorded() {
@@ -222,10 +229,6 @@ public final class EvaluationView extends BorderPane {
     if (focus) {
       Platform.runLater(form::focusStart);
     }
-  }
-
-  private void goTo(Group group) {
-    form.focusStart(group);
   }
 
   private void goTo(ItemKey key) {
@@ -261,28 +264,30 @@ public final class EvaluationView extends BorderPane {
     }
   }
 
+  private Map<KeyCode, Runnable> keys() {
+    return Map.of(
+        KeyCode.F3, () -> ProgressCard.show(shell, stand.open(), form.current().get()),
+        KeyCode.F4, limbs::open,
+        KeyCode.F6, this::switchPane);
+  }
+
+  private Map<KeyCode, Runnable> shortcuts() {
+    return Map.of(
+        KeyCode.PAGE_DOWN, () -> leavePage(true),
+        KeyCode.PAGE_UP, () -> leavePage(false),
+        KeyCode.E, this::export,
+        KeyCode.I, () -> askWho(""),
+        KeyCode.R, rest::ask,
+        KeyCode.T, order::show,
+        KeyCode.W, shell.screens()::caseload);
+  }
+
   private void pressed(KeyEvent event) {
-    Optional<Runnable> action = Optional.empty();
-    if (event.getCode() == KeyCode.F6) {
-      action = Optional.of(this::switchPane);
-    } else if (event.isShortcutDown()) {
-      action =
-          switch (event.getCode()) {
-            case PAGE_DOWN -> Optional.of(() -> leavePage(true));
-            case PAGE_UP -> Optional.of(() -> leavePage(false));
-            case E -> Optional.of(this::export);
-            case I -> Optional.of(() -> askWho(""));
-            case R -> Optional.of(rest::ask);
-            case T -> Optional.of(order::show);
-            case W -> Optional.of(shell.screens()::caseload);
-            default -> Optional.empty();
-          };
+    Runnable action = (event.isShortcutDown() ? shortcuts() : keys()).get(event.getCode());
+    if (action != null) {
+      event.consume();
+      action.run();
     }
-    action.ifPresent(
-        run -> {
-          event.consume();
-          run.run();
-        });
   }
 
   /** Shows the keys of the place of entry and of the screen. */

@@ -67,6 +67,7 @@ public final class GuideStrip extends VBox {
   public void begin() {
     skip();
     LocalDate today = shell.today();
+    // Nobody is taken for working here without having said so.
     TherapistId by = new TherapistId(say("guide.therapist"));
     shell
         .work()
