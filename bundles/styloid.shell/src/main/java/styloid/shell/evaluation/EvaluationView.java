@@ -83,7 +83,7 @@ public final class EvaluationView extends BorderPane {
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
-    this.faults = new FaultStrip(texts, session::tryAgain);
+    this.faults = new FaultStrip(texts, session);
     this.rest = new RestOffer(shell, texts, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);

@@ -89,11 +89,7 @@ final class SettingsCard extends VBox {
             seconds -> shell.lengths().set(timer.kind(), seconds));
     String source =
         Shell.say(
-            texts,
-            "settings.usual",
-            timer.seconds(),
-            timer.source().citation(),
-            texts.word(timer.source().status()));
+            texts, "settings.usual", timer.seconds(), ResultText.source(timer.source(), texts));
     return new VBox(3, box, Make.text(source, "fine-print"));
   }
 
