@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import styloid.shell.frame.Make;
+import styloid.shell.frame.ResultText;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.TimerLengths;
 import styloid.spi.Setting;

@@ -45,7 +45,7 @@ public final class ResultText {
   }
 
   /** A source with its status; where there is none, that is said once. */
-  static String source(Source source, Texts texts) {
+  public static String source(Source source, Texts texts) {
     String status = texts.word(source.status());
     return source.citation().equals(Source.NO_SOURCE)
         ? status
