@@ -58,6 +58,7 @@ public final class CommandService implements ToIntFunction<String[]> {
     all.addSubcommand(new CheckCommand(surroundings));
     all.addSubcommand(new ResultsCommand(surroundings));
     all.addSubcommand(new WorkbookCommand(surroundings));
+    all.addSubcommand(new CaseloadCommand(surroundings));
     all.addSubcommand(new ModulesCommand(surroundings));
     all.addSubcommand(new ImportCommand(surroundings));
     all.addSubcommand(new TryCommand(surroundings));

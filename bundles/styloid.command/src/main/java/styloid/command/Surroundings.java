@@ -9,6 +9,7 @@ import styloid.session.ModuleFault;
 import styloid.session.Session;
 import styloid.spi.DeclaredTests;
 import styloid.spi.Labels;
+import styloid.spi.Progress;
 import styloid.spi.Texts;
 
 /**
@@ -37,6 +38,28 @@ record Surroundings(
 
   void sayAll(PrintWriter to, List<String> lines) {
     lines.forEach(to::println);
+  }
+
+  /** Tells how far long work is, a line each tenth. */
+  Progress progress() {
+    return new Progress() {
+      private int told;
+
+      @Override
+      public void step(int done, int of) {
+        int tenth = of == 0 ? 0 : (int) (10L * done / of);
+        if (tenth > told) {
+          told = tenth;
+          say(err, "progress", done, of);
+          err.flush();
+        }
+      }
+
+      @Override
+      public boolean cancelled() {
+        return Thread.currentThread().isInterrupted();
+      }
+    };
   }
 
   /** Says which modules failed; whether any did. */

@@ -12,14 +12,18 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
 import styloid.model.PatientRecord;
+import styloid.session.Batch;
+import styloid.session.FileNames;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
 import styloid.spi.Progress;
+import styloid.store.StoreException;
 
 /** Writes a workbook for every evaluation of the files. */
 @Command(name = "workbook")
@@ -29,14 +33,16 @@ final class WorkbookCommand implements Callable<Integer> {
 
   private final Surroundings surroundings;
 
-  @Parameters(arity = "1..*", paramLabel = "FILE|FOLDER", descriptionKey = "files")
-  private List<Path> files;
+  @Parameters(arity = "0..*", paramLabel = "FILE|FOLDER", descriptionKey = "files")
+  private List<Path> files = List.of();
 
   @Option(names = "--to", required = true, paramLabel = "DIR", descriptionKey = "to")
   private Path to;
 
   @Option(names = "--overwrite", descriptionKey = "overwrite")
   private boolean overwrite;
+
+  @Mixin private SelectionOptions which;
 
   /** One workbook to write. */
   private record Order(PatientRecord record, EvaluationId evaluation) {}
@@ -46,7 +52,10 @@ final class WorkbookCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException, InterruptedException {
+  public Integer call() throws IOException, InterruptedException, StoreException {
+    if (files.isEmpty()) {
+      return ofStore();
+    }
     Inputs inputs = new Inputs(surroundings);
     List<CheckedFile> read = inputs.read(files);
     if (!inputs.usable(read)) {
@@ -68,8 +77,19 @@ final class WorkbookCommand implements Callable<Integer> {
     return failed ? ExitCode.NOT_WORKING : ExitCode.OK;
   }
 
+  /** Every evaluation of the store that is wanted; what was written before is kept. */
+  private int ofStore() throws IOException, StoreException {
+    Batch batch = new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE);
+    Batch.Outcome outcome = batch.files(to, surroundings.progress());
+    surroundings.sayAll(surroundings.err(), outcome.failed());
+    surroundings.say(
+        surroundings.out(), "workbook.done", outcome.written(), outcome.kept(), to.toString());
+    boolean failed = surroundings.failed(surroundings.session().faults());
+    return failed || !outcome.failed().isEmpty() ? ExitCode.NOT_WORKING : ExitCode.OK;
+  }
+
   private Map<Path, Order> orders(List<CheckedFile> read) {
-    WorkbookName names = new WorkbookName();
+    FileNames names = new FileNames();
     LinkedHashMap<Path, Order> orders = new LinkedHashMap<>();
     for (CheckedFile file : read) {
       PatientRecord record = file.record().orElseThrow();

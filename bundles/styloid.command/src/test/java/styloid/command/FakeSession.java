@@ -20,6 +20,7 @@ import styloid.model.EvaluationRecord;
 import styloid.model.Explanation;
 import styloid.model.Finding;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.Message;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
@@ -43,6 +44,7 @@ import styloid.plan.PlanWords;
 import styloid.session.ModuleFault;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
+import styloid.spi.Caseload;
 import styloid.spi.Labels;
 import styloid.spi.Progress;
 import styloid.spi.Report;
@@ -272,6 +274,22 @@ final class FakeSession implements Session {
   @Override
   public AutoCloseable listen(Consumer<Change> listener) {
     throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public CompletableFuture<Path> export(
+      Caseload caseload, String format, Path target, Progress progress) {
+    try (var out = Files.newBufferedWriter(target)) {
+      caseload.visits().to(visit -> out.append(visit.patient() + " " + visit.year() + "\n"));
+      return CompletableFuture.completedFuture(target);
+    } catch (IOException e) {
+      return CompletableFuture.failedFuture(e);
+    }
+  }
+
+  @Override
+  public Set<ItemRef> safeItems() {
+    return Set.of();
   }
 
   @Override

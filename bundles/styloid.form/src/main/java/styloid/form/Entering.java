@@ -75,6 +75,11 @@ final class Entering {
     return dirty;
   }
 
+  /** Whether nothing is under way: no text, no question. */
+  boolean idle() {
+    return mode == Mode.TEXT && !dirty;
+  }
+
   /** Text kept from before a stop; it is under way again. */
   void resume(String draft) {
     text = draft;

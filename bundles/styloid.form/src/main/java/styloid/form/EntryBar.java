@@ -13,6 +13,9 @@ import styloid.spi.Texts;
 
 /** The line below the form: where one is, how it stands, what was there last time, which keys. */
 final class EntryBar extends HBox {
+  /** Below this width the names of the place come before the keys, which F1 shows as well. */
+  private static final double ROOM_FOR_KEYS = 560;
+
   private final Texts texts;
   private final Label place = new Label();
   private final Label stands = new Label();
@@ -24,6 +27,7 @@ final class EntryBar extends HBox {
     getStyleClass().add("entry-bar");
     setAlignment(Pos.CENTER_LEFT);
     place.getStyleClass().add("entry-place");
+    place.setWrapText(true);
     stands.getStyleClass().add("entry-stands");
     stands.setMinWidth(Region.USE_PREF_SIZE);
     Label keys = new Label(texts.label(FormView.SCOPE, "bar.keys"));
@@ -34,6 +38,7 @@ final class EntryBar extends HBox {
     rest.getStyleClass().add("entry-rest");
     rest.setMinWidth(Region.USE_PREF_SIZE);
     rest(Optional.empty());
+    widthProperty().addListener((o, was, is) -> shown(keys, is.doubleValue() >= ROOM_FOR_KEYS));
     getChildren().addAll(place, stands, gap, rest, keys);
   }
 
@@ -53,8 +58,12 @@ final class EntryBar extends HBox {
   void rest(Optional<Integer> seconds) {
     rest.setText(
         seconds.map(s -> texts.text(Message.of(FormView.SCOPE, "bar.rest", s))).orElse(""));
-    rest.setVisible(seconds.isPresent());
-    rest.setManaged(seconds.isPresent());
+    shown(rest, seconds.isPresent());
+  }
+
+  private static void shown(Label label, boolean shown) {
+    label.setVisible(shown);
+    label.setManaged(shown);
   }
 
   private String range(ItemKind.Number kind) {

@@ -3,13 +3,17 @@ package styloid.goniometry;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.Digit;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.spi.ResultDefinition;
+import styloid.spi.Sheet;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -97,5 +101,18 @@ public final class Goniometry implements TestModule {
       }
     }
     return results;
+  }
+
+  @Override
+  public List<Sheet> sheets(PatientContext context, List<Result> results) {
+    SheetBuilder sheet = new SheetBuilder(definition, context, results);
+    ArrayList<Sheet> sheets = new ArrayList<>(MotionSummary.of(sheet, Settings.of(context.evaluation().choices())));
+    sheets.add(GoniometrySheets.of(sheet));
+    return sheets;
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

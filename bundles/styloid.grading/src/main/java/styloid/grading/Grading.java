@@ -3,15 +3,17 @@ package styloid.grading;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.Digit;
+import styloid.model.ItemId;
 import styloid.model.Outcome;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
 import styloid.spi.Group;
 import styloid.spi.Sheet;
-import styloid.spi.Sheets;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -56,7 +58,10 @@ public final class Grading implements TestModule {
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
     List<Result> begun = results.stream().filter(r -> begun(r, context)).toList();
-    return Sheets.fromItems(definition, context, begun);
+    SheetBuilder sheet = new SheetBuilder(definition, context, begun);
+    ArrayList<Sheet> sheets = new ArrayList<>(GradingSheets.summary(sheet, catalogue));
+    sheets.add(GradingSheets.of(sheet, catalogue, supplies));
+    return sheets;
   }
 
   private static boolean begun(Result result, PatientContext context) {
@@ -66,5 +71,10 @@ public final class Grading implements TestModule {
                 key ->
                     !key.item().value().endsWith("-range")
                         || context.snapshot().entry(key).isPresent());
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

@@ -41,6 +41,7 @@ final class Words {
     }
     for (Supply supply : Supply.all(catalogue)) {
       String name = written.get("line." + supply.id());
+      words.put("sheet." + supply.id(), name);
       supply.results().forEach((kind, id) -> words.put("result." + id, fill(written, kind, name)));
     }
     return words;

@@ -2,10 +2,14 @@ package styloid.grip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 import styloid.model.Side;
+import styloid.spi.Sheet;
+import styloid.spi.SheetBuilder;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -42,5 +46,18 @@ public final class GripModule implements TestModule {
     }
     HANDS.forEach(side -> results.addAll(Curves.of(context.snapshot(), side)));
     return results;
+  }
+
+  @Override
+  public List<Sheet> sheets(PatientContext context, List<Result> results) {
+    SheetBuilder sheet = new SheetBuilder(definition, context, results);
+    ArrayList<Sheet> sheets = new ArrayList<>(GripSheets.summary(sheet));
+    sheets.add(GripSheets.of(sheet, choice));
+    return sheets;
+  }
+
+  @Override
+  public Set<ItemId> safeItems() {
+    return definition.itemsWithoutText();
   }
 }

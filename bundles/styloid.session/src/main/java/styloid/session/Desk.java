@@ -184,6 +184,13 @@ final class Desk {
     return current;
   }
 
+  /** Calculates at once, for a desk nobody works at. */
+  Desk calculated(Calculator calculator) {
+    PatientContext basis = context();
+    calculated(basis, calculator.calculate(basis));
+    return this;
+  }
+
   synchronized Optional<StepId> atWork() {
     return atWork;
   }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import styloid.model.ItemId;
+import styloid.model.ItemRef;
 import styloid.model.TestId;
 import styloid.spi.FindingRule;
 import styloid.spi.ModuleNotice;
@@ -138,5 +140,22 @@ final class ModuleBook {
       }
     }
     return faults;
+  }
+
+  /** What the modules say may leave in a de-identified export; nothing of one that fails. */
+  Set<ItemRef> safeItems() {
+    LinkedHashSet<ItemRef> safe = new LinkedHashSet<>();
+    for (TestDefinition test : definitions()) {
+      Set<ItemId> textless = test.itemsWithoutText();
+      find(test.id())
+          .map(module -> guard.call(test.id().value(), "safe items", module::safeItems))
+          .filter(answer -> !answer.failed())
+          .ifPresent(
+              answer ->
+                  answer.value().stream()
+                      .filter(textless::contains)
+                      .forEach(item -> safe.add(new ItemRef(test.id(), item))));
+    }
+    return safe;
   }
 }

@@ -5,12 +5,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.osgi.annotation.versioning.ProviderType;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.Patient;
 import styloid.model.PatientId;
 import styloid.model.PatientRecord;
@@ -18,6 +20,7 @@ import styloid.model.Precaution;
 import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Value;
+import styloid.spi.Caseload;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestDefinition;
@@ -177,6 +180,12 @@ public interface Session {
    *     java.util.concurrent.CancellationException}
    */
   CompletableFuture<Path> export(Report report, String format, Path target, Progress progress);
+
+  /** Writes a caseload on an export worker, like a report. */
+  CompletableFuture<Path> export(Caseload caseload, String format, Path target, Progress progress);
+
+  /** Items of all tests that may leave in a de-identified export. */
+  Set<ItemRef> safeItems();
 
   /** All that is kept of a patient, for a file. */
   Optional<PatientRecord> patientRecord(PatientId id) throws StoreException;

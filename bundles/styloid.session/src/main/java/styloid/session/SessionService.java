@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
@@ -22,6 +23,7 @@ import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
 import styloid.model.PatientId;
@@ -30,6 +32,7 @@ import styloid.model.Precaution;
 import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Value;
+import styloid.spi.Caseload;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
 import styloid.spi.ModuleNotice;
@@ -38,13 +41,12 @@ import styloid.spi.Report;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 import styloid.spi.Texts;
-import styloid.store.CaseloadRow;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
 /** The session on its workers: one calculates, one plans, one stores, one exports. */
 @Component(service = Session.class)
-public final class SessionService implements Session {
+public final class SessionService extends Reading {
   private static final long MODULE_LIMIT_MILLIS = 1000;
 
   private final Clock clock;
@@ -57,11 +59,7 @@ public final class SessionService implements Session {
   private final Duty duty = new Duty();
   private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
   private final Listeners listeners = new Listeners();
-  private volatile PatientStore store;
   private volatile Sitting sitting;
-
-  /** An open evaluation with what brings it to disk. */
-  private record Sitting(Desk desk, Saver saver) {}
 
   @Activate
   public SessionService() {
@@ -159,21 +157,6 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public List<CaseloadRow> caseload(String search, int limit) throws StoreException {
-    return Records.opened(store).caseload(search, limit);
-  }
-
-  @Override
-  public List<Evaluation> evaluations(PatientId patient) throws StoreException {
-    return Records.opened(store).evaluations(patient);
-  }
-
-  @Override
-  public List<Precaution> precautions(PatientId patient) throws StoreException {
-    return Records.opened(store).precautions(patient);
-  }
-
-  @Override
   public void savePatient(Patient patient, List<Precaution> precautions) throws StoreException {
     Records.opened(store).savePatient(patient, precautions);
     Sitting open = sitting;
@@ -204,10 +187,8 @@ public final class SessionService implements Session {
   private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into)
       throws StoreException {
     close();
-    Desk desk = Records.desk(context, record);
-    Saver.Watcher watcher = desk.watcher(() -> listeners.tell(Change.EVALUATION));
-    Saver saver = new Saver(record.evaluation().id(), into, workers.storing(), watcher);
-    sitting = new Sitting(desk, saver);
+    Runnable told = () -> listeners.tell(Change.EVALUATION);
+    sitting = Sitting.at(context, record, into, workers.storing(), told);
     recalculate();
     workers.warmUpOnce(exporters);
     return view(sitting);
@@ -357,15 +338,14 @@ public final class SessionService implements Session {
 
   @Override
   public void settle() {
-    workers.settle(() -> Optional.ofNullable(sitting).map(s -> s.saver().atRest()).orElse(true));
+    workers.settle(() -> Optional.ofNullable(sitting).map(Sitting::atRest).orElse(true));
   }
 
   @Override
   public OpenEvaluation calculate(PatientRecord record, EvaluationId which) {
     workers.settle(() -> true);
     Desk desk = Records.desk(record, Records.chosen(record, which));
-    desk.calculated(desk.context(), calculator.calculate(desk.context()));
-    ordering.update(desk);
+    ordering.update(desk.calculated(calculator));
     return desk.view(tests());
   }
 
@@ -382,12 +362,18 @@ public final class SessionService implements Session {
   @Override
   public CompletableFuture<Path> export(
       Report report, String format, Path target, Progress progress) {
-    return workers.export(exporters, report, format, target, progress);
+    return workers.export(exporters, format, target, e -> e.write(report, target, progress));
   }
 
   @Override
-  public Optional<PatientRecord> patientRecord(PatientId id) throws StoreException {
-    return Records.opened(store).record(id);
+  public CompletableFuture<Path> export(
+      Caseload caseload, String format, Path target, Progress progress) {
+    return workers.export(exporters, format, target, e -> e.write(caseload, target, progress));
+  }
+
+  @Override
+  public Set<ItemRef> safeItems() {
+    return book.safeItems();
   }
 
   @Override

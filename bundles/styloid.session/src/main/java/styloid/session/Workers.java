@@ -13,19 +13,21 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import styloid.spi.Exporter;
-import styloid.spi.Progress;
-import styloid.spi.Report;
 
-/** The four threads of a session: one calculates, one plans, one stores, one exports. */
+/** The threads of a session: one calculates, one plans, one stores, a few export. */
 final class Workers implements AutoCloseable {
   private static final System.Logger LOG = System.getLogger(Workers.class.getName());
   private static final long WARM_UP_AFTER_SECONDS = 3;
   private static final long LAST_WORK_SECONDS = 10;
 
+  /** Writing many files keeps every core busy; each takes some megabytes while it is written. */
+  private static final int EXPORTERS =
+      Math.max(1, Math.min(4, Runtime.getRuntime().availableProcessors()));
+
   private final ScheduledExecutorService calculating = worker("styloid-results");
   private final ScheduledExecutorService planning = worker("styloid-order");
   private final ScheduledExecutorService storing = worker("styloid-store");
-  private final ScheduledThreadPoolExecutor exporting = worker("styloid-export");
+  private final ScheduledThreadPoolExecutor exporting = workers("styloid-export", EXPORTERS);
   private final AtomicInteger calculations = new AtomicInteger();
   private final AtomicInteger plans = new AtomicInteger();
 
@@ -35,8 +37,12 @@ final class Workers implements AutoCloseable {
   private final AtomicBoolean warm = new AtomicBoolean();
 
   private static ScheduledThreadPoolExecutor worker(String name) {
+    return workers(name, 1);
+  }
+
+  private static ScheduledThreadPoolExecutor workers(String name, int threads) {
     return new ScheduledThreadPoolExecutor(
-        1,
+        threads,
         task -> {
           Thread thread = new Thread(task, name);
           thread.setDaemon(true);
@@ -108,13 +114,18 @@ final class Workers implements AutoCloseable {
     }
   }
 
-  /** Has the exporter of a format write a report, on the export worker. */
+  /** What an exporter is asked to write. */
+  interface Writing {
+    void by(Exporter exporter) throws IOException;
+  }
+
+  /** Has the exporter of a format write something, on an export worker. */
   CompletableFuture<Path> export(
-      List<Exporter> exporters, Report report, String format, Path target, Progress progress) {
+      List<Exporter> exporters, String format, Path target, Writing writing) {
     return exporters.stream()
         .filter(exporter -> exporter.format().equals(format))
         .findFirst()
-        .map(exporter -> export(exporter, report, target, progress))
+        .map(exporter -> export(exporter, target, writing))
         .orElseGet(() -> CompletableFuture.failedFuture(noWriter(format)));
   }
 
@@ -122,14 +133,13 @@ final class Workers implements AutoCloseable {
     return new IOException("Nothing here writes " + format + " files; the part is not running.");
   }
 
-  private CompletableFuture<Path> export(
-      Exporter exporter, Report report, Path target, Progress progress) {
+  private CompletableFuture<Path> export(Exporter exporter, Path target, Writing writing) {
     CompletableFuture<Path> done = new CompletableFuture<>();
     run(
         exporting,
         () -> {
           try {
-            exporter.write(report, target, progress);
+            writing.by(exporter);
             done.complete(target);
           } catch (LinkageError e) {
             done.completeExceptionally(

@@ -35,6 +35,8 @@ import styloid.session.SessionService;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
 import styloid.shell.frame.TimerLengths;
+import styloid.shell.look.Display;
+import styloid.shell.look.Displays;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
@@ -97,6 +99,36 @@ public final class Clinic {
           set.put(kind, seconds);
         }
       };
+
+  final Chosen displays = new Chosen();
+
+  /** What a user chose, kept for as long as the test runs. */
+  static final class Chosen implements Displays {
+    private Display now = Display.USUAL;
+    private boolean offered = true;
+
+    /** As on a computer that has not seen the user before. */
+    void firstTime() {
+      offered = false;
+    }
+
+    @Override
+    public Display now() {
+      return now;
+    }
+
+    @Override
+    public void set(Display display) {
+      now = display;
+    }
+
+    @Override
+    public boolean guideOffered() {
+      boolean before = offered;
+      offered = true;
+      return before;
+    }
+  }
 
   Clinic() {
     give("setStore", PatientStore.class, store);

@@ -48,6 +48,7 @@ class MapWindowTest {
                   Clinic.CLOCK,
                   clinic.therapists,
                   clinic.lengths,
+                  clinic.displays,
                   Optional.empty(),
                   List::of);
           window.open(Optional.of(clinic.session()));

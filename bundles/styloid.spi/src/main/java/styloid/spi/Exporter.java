@@ -20,6 +20,15 @@ public interface Exporter {
    */
   void write(Report report, Path target, Progress progress) throws IOException;
 
+  /**
+   * Writes a caseload row by row in memory that does not grow with it, under the same promise.
+   *
+   * @throws IOException also when this format has no such file
+   */
+  default void write(Caseload caseload, Path target, Progress progress) throws IOException {
+    throw new IOException("A caseload cannot be written as " + format() + ".");
+  }
+
   /** Does once what makes the first export slow; called while the suite is idle. */
   default void warmUp() {}
 }

@@ -13,14 +13,24 @@ import styloid.model.Unit;
  * any exporter can write it.
  */
 public record Sheet(String id, Message title, List<Block> blocks) {
+  /**
+   * Id of a sheet whose few lines belong on the first page of a report, not on one of their own.
+   */
+  public static final String SUMMARY = "summary";
+
   public Sheet {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(title, "title");
     blocks = List.copyOf(blocks);
   }
 
+  /** Whether it belongs on the first page of a report. */
+  public boolean ofSummary() {
+    return id.equals(SUMMARY);
+  }
+
   /** A part of a sheet. */
-  public sealed interface Block permits Table, Paragraph {}
+  public sealed interface Block permits Table, Paragraph, Chart {}
 
   /** A table with a heading; every row has one cell a column. */
   public record Table(Message heading, List<Column> columns, List<List<Cell>> rows)
@@ -57,6 +67,37 @@ public record Sheet(String id, Message title, List<Block> blocks) {
     HEADING,
     TEXT,
     CAUTION
+  }
+
+  /**
+   * A picture of a table that stands beside it: its first column names the places along the axis,
+   * each further column is drawn as its trace says. A cell that is no number leaves its place in
+   * the picture empty.
+   *
+   * @param unit unit of every number, said at the axis
+   * @param traces one for each column but the first
+   */
+  public record Chart(Table table, Unit unit, List<Trace> traces) implements Block {
+    public Chart {
+      Objects.requireNonNull(table, "table");
+      Objects.requireNonNull(unit, "unit");
+      traces = List.copyOf(traces);
+      if (traces.size() != table.columns().size() - 1) {
+        throw new IllegalArgumentException("a chart needs a trace for each column of numbers");
+      }
+    }
+  }
+
+  /** How a column of a chart is drawn; each is told from the others without colour. */
+  public enum Trace {
+    /** Upright bars. */
+    BARS,
+    /** A line with a mark at each number. */
+    LINE,
+    /** The limit of a band, dashed and without marks. */
+    LIMIT,
+    /** The middle of a band, dotted and without marks. */
+    MIDDLE
   }
 
   /** One cell. */

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Predicate;
 import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.Item;
@@ -15,11 +15,12 @@ import styloid.model.Outcome;
 import styloid.model.PatientContext;
 import styloid.model.Quantity;
 import styloid.model.Result;
+import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
 import styloid.model.Value;
 
-/** Sheets made from a definition alone: a table a group of items, then a table of the results. */
+/** Sheets and cells made from a definition alone. */
 public final class Sheets {
   private static final int NAME_WIDTH = 34;
   private static final int VALUE_WIDTH = 14;
@@ -29,20 +30,17 @@ public final class Sheets {
   /** One sheet with every entry of a test and every result of what was begun. */
   public static List<Sheet> fromItems(
       TestDefinition definition, PatientContext context, List<Result> results) {
-    ArrayList<Sheet.Block> blocks = new ArrayList<>();
-    for (Group group : definition.groups()) {
-      entries(definition.id(), group, context).ifPresent(blocks::add);
-    }
-    List<Result> begun = results.stream().filter(r -> begun(definition, r, context)).toList();
-    if (!begun.isEmpty()) {
-      blocks.add(results(definition, begun));
-    }
-    Message title = Message.of(definition.id(), "test.title");
-    return List.of(new Sheet(definition.id().value(), title, blocks));
+    return List.of(new SheetBuilder(definition, context, results).rest().sheet());
   }
 
   /** The entries of a group; empty when nothing of it was recorded. */
   public static Optional<Sheet.Block> entries(TestId test, Group group, PatientContext context) {
+    return entries(test, group, context, key -> true);
+  }
+
+  /** Only the entries of these keys. */
+  static Optional<Sheet.Block> entries(
+      TestId test, Group group, PatientContext context, Predicate<ItemKey> which) {
     int trials = group.items().stream().mapToInt(Item::trials).max().orElse(1);
     ArrayList<Sheet.Column> columns = new ArrayList<>();
     columns.add(new Sheet.Column(common("head.item"), NAME_WIDTH));
@@ -54,7 +52,7 @@ public final class Sheets {
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Item item : group.items()) {
       for (Digit digit : EnumSet.copyOf(item.digits())) {
-        row(test, group, item, digit, trials, context).ifPresent(rows::add);
+        row(test, group, item, digit, trials, context, which).ifPresent(rows::add);
       }
     }
     if (rows.isEmpty()) {
@@ -67,7 +65,7 @@ public final class Sheets {
    * Whether anything was recorded that the result belongs to: all that merely waits for a test
    * nobody began would fill every visit's sheet.
    */
-  private static boolean begun(TestDefinition definition, Result result, PatientContext context) {
+  static boolean begun(TestDefinition definition, Result result, PatientContext context) {
     if (!(result.outcome() instanceof Outcome.Incomplete)) {
       return true;
     }
@@ -96,7 +94,13 @@ public final class Sheets {
   }
 
   private static Optional<List<Sheet.Cell>> row(
-      TestId test, Group group, Item item, Digit digit, int trials, PatientContext context) {
+      TestId test,
+      Group group,
+      Item item,
+      Digit digit,
+      int trials,
+      PatientContext context,
+      Predicate<ItemKey> which) {
     ArrayList<Sheet.Cell> cells = new ArrayList<>();
     Message name = Message.of(test, "item." + item.id());
     cells.add(words(digit == Digit.NONE ? name : common("item-of-digit", name, digit)));
@@ -104,7 +108,8 @@ public final class Sheets {
     for (Side side : group.sides()) {
       for (int trial = 1; trial <= trials; trial++) {
         ItemKey key = new ItemKey(test, item.id(), side, digit, trial);
-        Optional<Entry> entry = item.has(key) ? context.snapshot().entry(key) : Optional.empty();
+        Optional<Entry> entry =
+            item.has(key) && which.test(key) ? context.snapshot().entry(key) : Optional.empty();
         any |= entry.isPresent();
         cells.add(
             entry.flatMap(Entry::value).map(v -> entered(key, v)).orElseGet(Sheet.Blank::new));
@@ -128,34 +133,6 @@ public final class Sheets {
                 name));
   }
 
-  /** All results of a test: what, where, value with its unit or the reason, source. */
-  public static Sheet.Block results(TestDefinition definition, List<Result> results) {
-    List<Sheet.Column> columns =
-        List.of(
-            new Sheet.Column(common("head.result"), NAME_WIDTH),
-            new Sheet.Column(common("head.side"), VALUE_WIDTH),
-            new Sheet.Column(common("head.value"), VALUE_WIDTH),
-            new Sheet.Column(common("head.status"), 16),
-            new Sheet.Column(common("head.source"), 60));
-    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
-    for (Result result : results) {
-      rows.add(
-          List.of(
-              words(Message.of(definition.id(), "result." + result.key().result())),
-              words(common("place", result.key().side(), result.key().digit())),
-              derived(definition, result),
-              words(common("status", result.why().status())),
-              words(Message.verbatim(citations(result)))));
-    }
-    return new Sheet.Table(common("head.results"), columns, rows);
-  }
-
-  private static String citations(Result result) {
-    TreeMap<String, String> once = new TreeMap<>();
-    result.why().sources().forEach(s -> once.put(s.citation(), ""));
-    return String.join("; ", once.keySet());
-  }
-
   /** The cell of a result: a live number, words, or the reason why there is none. */
   public static Sheet.Cell derived(TestDefinition definition, Result result) {
     Optional<String> name = Optional.of(result.key().cellName());
@@ -176,6 +153,12 @@ public final class Sheets {
                     a -> new Sheet.Words(common("absent", a.reason()), name)),
             incomplete -> new Sheet.Words(incomplete.reason(), Optional.empty()),
             unavailable -> new Sheet.Words(unavailable.reason(), Optional.empty()));
+  }
+
+  /** A result's number once more, read from the cell that has its name. */
+  public static Sheet.Cell copy(ResultKey key, Quantity value, int decimals) {
+    return new Sheet.Derived(
+        value.amount(), value.unit(), decimals, Optional.of(key.cellName()), Optional.empty());
   }
 
   private static Sheet.Cell number(

@@ -15,7 +15,12 @@ import styloid.model.ResultId;
  * @param shortOf result that says how many degrees the item is short of the chosen reference
  */
 public record Sweep(
-    ItemId item, Pose.Joint joint, boolean reversed, int zero, int drawn, Optional<ResultId> shortOf) {
+    ItemId item,
+    Pose.Joint joint,
+    boolean reversed,
+    int zero,
+    int drawn,
+    Optional<ResultId> shortOf) {
   public Sweep {
     Objects.requireNonNull(item, "item");
     Objects.requireNonNull(joint, "joint");

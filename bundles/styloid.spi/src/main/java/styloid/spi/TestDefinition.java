@@ -3,6 +3,7 @@ package styloid.spi;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -259,6 +260,17 @@ public record TestDefinition(
 
   public List<Item> items() {
     return Groups.of(id, groups).items();
+  }
+
+  /** The items that take numbers or listed answers, and so never free text. */
+  public Set<ItemId> itemsWithoutText() {
+    LinkedHashSet<ItemId> ids = new LinkedHashSet<>();
+    for (Item item : items()) {
+      if (!(item.kind() instanceof ItemKind.Words)) {
+        ids.add(item.id());
+      }
+    }
+    return ids;
   }
 
   public Optional<Item> item(ItemId which) {

@@ -1,7 +1,9 @@
 package styloid.spi;
 
 import java.util.List;
+import java.util.Set;
 import org.osgi.annotation.versioning.ConsumerType;
+import styloid.model.ItemId;
 import styloid.model.PatientContext;
 import styloid.model.Result;
 
@@ -21,6 +23,14 @@ public interface TestModule {
    * why there is none. A result of something nobody began may be left out.
    */
   List<Result> results(PatientContext context);
+
+  /**
+   * Items whose values say nothing of who the patient is, so that they may leave in a de-identified
+   * export. None unless the module says so; never free text.
+   */
+  default Set<ItemId> safeItems() {
+    return Set.of();
+  }
 
   /** The test's part of the workbook; made from the items unless a module draws its own. */
   default List<Sheet> sheets(PatientContext context, List<Result> results) {

@@ -313,7 +313,9 @@ public abstract class TestModuleContract {
   }
 
   private static void collectNames(Sheet.Block block, Set<String> named) {
-    if (block instanceof Sheet.Table table) {
+    if (block instanceof Sheet.Chart chart) {
+      collectNames(chart.table(), named);
+    } else if (block instanceof Sheet.Table table) {
       for (List<Sheet.Cell> row : table.rows()) {
         for (Sheet.Cell cell : row) {
           cell.match(w -> w.name(), f -> f.name(), d -> d.name(), b -> Optional.<String>empty())

@@ -50,7 +50,7 @@ record Book(List<Page> pages, Map<String, Place> names, Edge edge, LocalDate day
           boolean own = box.name().map(names::get).equals(Optional.of(new Place(p, r, c)));
           boxes.add(finish(box, own, live, say));
         }
-        lines.add(new Line(boxes, line.across()));
+        lines.add(line.withBoxes(boxes));
       }
       finished.add(pages.get(p).withLines(lines));
     }

@@ -6,12 +6,17 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Date;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.zip.Deflater;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -33,9 +38,11 @@ final class BookWriter {
       book.pages().forEach(page -> sheets.add(workbook.createSheet(page.name())));
       names(book, workbook);
       Styles styles = new Styles(workbook);
+      LinkedHashMap<String, byte[]> charts = new LinkedHashMap<>();
       for (int i = 0; i < sheets.size(); i++) {
         step.sheet(i);
         SheetWriter.write(book.pages().get(i), book.edge(), sheets.get(i), styles);
+        charts(book.pages().get(i), sheets.get(i), charts);
       }
       properties(book, workbook);
       ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
@@ -44,7 +51,27 @@ final class BookWriter {
         loose.setLevel(Deflater.NO_COMPRESSION);
         workbook.write(loose);
       }
-      return FixedZip.repack(out.toByteArray());
+      return FixedZip.repack(out.toByteArray(), charts);
+    }
+  }
+
+  /** Gives each chart its place on the sheet; what it shows is put into its part afterwards. */
+  private static void charts(Page page, XSSFSheet sheet, Map<String, byte[]> parts) {
+    for (int r = 0; r < page.lines().size(); r++) {
+      if (page.lines().get(r).picture().isPresent()) {
+        XSSFDrawing drawing = sheet.createDrawingPatriarch();
+        XSSFClientAnchor anchor =
+            drawing.createAnchor(0, 0, 0, 0, 0, r, page.widths().size(), r + 1);
+        XSSFChart chart = drawing.createChart(anchor);
+        chart
+            .getGraphicFrame()
+            .getCTGraphicalObjectFrame()
+            .getNvGraphicFramePr()
+            .getCNvPr()
+            .setDescr(SafeText.encode(page.lines().get(r).picture().get().title()));
+        String part = chart.getPackagePart().getPartName().getName().substring(1);
+        parts.put(part, ChartXml.of(page, r));
+      }
     }
   }
 

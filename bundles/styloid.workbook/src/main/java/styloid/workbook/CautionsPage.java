@@ -1,8 +1,10 @@
 package styloid.workbook;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import styloid.model.Absence;
 import styloid.model.Entry;
 import styloid.model.Evaluation;
@@ -12,7 +14,7 @@ import styloid.spi.Report;
 
 /** Cautions and scope: what limited the examination, and what this workbook is not. */
 final class CautionsPage {
-  private static final List<Integer> WIDTHS = List.of(26, 28, 44, 18, 18, 24, 36);
+  private static final List<Integer> WIDTHS = List.of(20, 30, 36, 14, 12, 24, 30);
 
   private CautionsPage() {}
 
@@ -59,7 +61,7 @@ final class CautionsPage {
             say.own("head.from"),
             say.own("head.until"),
             say.own("head.set-by"));
-    page.table(heads, WIDTHS, rows);
+    page.narrowTable(heads, WIDTHS, rows);
   }
 
   private static void withheld(PageBuilder page, Report report, Say say) {
@@ -89,7 +91,7 @@ final class CautionsPage {
             say.own("head.item"),
             say.own("head.trial"),
             say.own("head.note"));
-    page.table(heads, List.of(), rows);
+    page.narrowTable(heads, WIDTHS.subList(0, heads.size()), rows);
   }
 
   /** Only where there is any; the ledger holds those superseded since. */
@@ -123,7 +125,7 @@ final class CautionsPage {
             say.own("head.who"),
             say.own("head.override"),
             say.own("head.overrode"));
-    page.table(heads, List.of(), rows);
+    page.narrowTable(heads, WIDTHS.subList(0, heads.size()), rows);
   }
 
   private static void cautions(PageBuilder page, Report report, Say say) {
@@ -132,14 +134,23 @@ final class CautionsPage {
       page.across(say.own("cautions.none"), Look.TEXT);
       return;
     }
-    ArrayList<List<Box>> rows = new ArrayList<>();
+    // One caution often belongs to many steps: it is written once, with all of them.
+    LinkedHashMap<List<String>, List<Report.Caution>> once = new LinkedHashMap<>();
     for (Report.Caution caution : report.cautions()) {
+      once.computeIfAbsent(List.of(caution.test(), caution.text()), k -> new ArrayList<>())
+          .add(caution);
+    }
+    ArrayList<List<Box>> rows = new ArrayList<>();
+    for (List<Report.Caution> same : once.values()) {
+      Report.Caution first = same.get(0);
+      String steps =
+          same.stream().map(c -> say.orAll(c.step())).distinct().collect(Collectors.joining("; "));
       rows.add(
           List.of(
-              Box.words(caution.test(), Look.ROW_HEAD),
-              Box.words(say.orAll(caution.step()), Look.ROW_HEAD),
-              Box.words(caution.text(), Look.TEXT),
-              Box.words(say.texts().word(caution.source().status()), Look.TEXT)));
+              Box.words(first.test(), Look.ROW_HEAD),
+              Box.words(steps, Look.ROW_HEAD),
+              Box.words(first.text(), Look.TEXT),
+              Box.words(say.texts().word(first.source().status()), Look.TEXT)));
     }
     List<String> heads =
         List.of(
@@ -147,6 +158,6 @@ final class CautionsPage {
             say.own("head.step"),
             say.own("head.caution"),
             say.own("head.status"));
-    page.table(heads, List.of(), rows);
+    page.narrowTable(heads, WIDTHS.subList(0, heads.size()), rows);
   }
 }

@@ -38,7 +38,7 @@ final class ChangePage {
       List<List<Box>> rows = rows(report, test, visits, say);
       if (!rows.isEmpty()) {
         page.heading(say.test(test.id()));
-        page.table(heads(report, visits, say), widths(visits.size()), rows);
+        page.narrowTable(heads(report, visits, say), widths(visits.size()), rows);
         any = true;
       }
     }
@@ -67,9 +67,9 @@ final class ChangePage {
   }
 
   private static List<Integer> widths(int visits) {
-    ArrayList<Integer> widths = new ArrayList<>(List.of(40, 12));
+    ArrayList<Integer> widths = new ArrayList<>(List.of(44, 8));
     for (int i = 0; i < visits + 2; i++) {
-      widths.add(16);
+      widths.add(12);
     }
     return widths;
   }
@@ -82,13 +82,29 @@ final class ChangePage {
         for (Side side : EnumSet.copyOf(item.sides())) {
           Trials trials = new Trials(test.id(), item, side, digit);
           boolean now = trials.recorded(report.context().snapshot());
-          if (now && visits.stream().anyMatch(visit -> trials.recorded(visit.snapshot()))) {
+          boolean same = sameWords(report.context().snapshot(), trials, visits);
+          if (now
+              && !same
+              && visits.stream().anyMatch(visit -> trials.recorded(visit.snapshot()))) {
             rows.add(row(report.context().snapshot(), trials, visits, say));
           }
         }
       }
     }
     return rows;
+  }
+
+  /** Whether one answer stands at every visit that has any; such a row says nothing of change. */
+  private static boolean sameWords(Snapshot now, Trials trials, List<PatientContext.Past> visits) {
+    Optional<Value> word = trials.word(now);
+    return word.isPresent()
+        && trials.unit(now).isEmpty()
+        && visits.stream()
+            .filter(visit -> trials.recorded(visit.snapshot()))
+            .allMatch(
+                visit ->
+                    trials.unit(visit.snapshot()).isEmpty()
+                        && word.equals(trials.word(visit.snapshot())));
   }
 
   private static List<Box> row(

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.LocalDateTime;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -17,7 +18,8 @@ final class FixedZip {
 
   private FixedZip() {}
 
-  static byte[] repack(byte[] archive) throws IOException {
+  /** The archive with these parts put in place of its own. */
+  static byte[] repack(byte[] archive, Map<String, byte[]> parts) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream(archive.length / 4 + 1024);
     try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(archive));
         ZipOutputStream to = new ZipOutputStream(out)) {
@@ -26,7 +28,12 @@ final class FixedZip {
         ZipEntry fixed = new ZipEntry(entry.getName());
         fixed.setTimeLocal(TIME);
         to.putNextEntry(fixed);
-        from.transferTo(to);
+        byte[] part = parts.get(entry.getName());
+        if (part == null) {
+          from.transferTo(to);
+        } else {
+          to.write(part);
+        }
         to.closeEntry();
       }
     }

@@ -14,6 +14,7 @@ import styloid.model.Quantity;
 import styloid.model.Result;
 import styloid.model.ResultId;
 import styloid.model.Side;
+import styloid.model.TestId;
 import styloid.model.Value;
 import styloid.spi.Report;
 import styloid.spi.ResultDefinition;
@@ -24,17 +25,19 @@ import styloid.spi.TestDefinition;
  * which the sides differ, up to a number that leaves the summary on one page.
  */
 final class KeyResults {
-  private static final int MOST_OF_A_TEST = 8;
+  private static final int MOST_OF_A_TEST = 4;
 
   private KeyResults() {}
 
   private record Spot(ResultId result, Digit digit) {}
 
-  static void add(PageBuilder page, Report report, Say say) {
-    page.heading(say.own("summary.results"));
-    boolean any = false;
+  /** {@code summed} are the tests that said themselves what belongs on the first page. */
+  static void add(PageBuilder page, Report report, Set<TestId> summed, Say say) {
+    if (report.context().results().all().stream().allMatch(r -> r.value().isEmpty())) {
+      page.across(say.own("summary.no-results"), Look.TEXT);
+    }
     for (TestDefinition test : report.definitions()) {
-      List<Map<Side, Result>> found = found(test, report);
+      List<Map<Side, Result>> found = summed.contains(test.id()) ? List.of() : found(test, report);
       List<Map<Side, Result>> shown = shown(test, found, say);
       if (shown.isEmpty()) {
         continue;
@@ -42,16 +45,12 @@ final class KeyResults {
       ArrayList<List<Box>> rows = new ArrayList<>();
       shown.forEach(one -> rows.add(row(test, one, say)));
       boolean unsided = shown.stream().anyMatch(one -> one.containsKey(Side.UNSIDED));
-      String status = say.own("head.status");
-      SummaryPage.sides(page, say.test(test.id()), status, rows, unsided, say);
+      page.heading(say.test(test.id()));
+      SummaryPage.sides(page, say.own("head.result"), say.own("head.status"), rows, unsided, say);
       int more = found.size() - shown.size();
       if (more > 0) {
         page.across(say.own("summary.more-results", more), Look.TEXT);
       }
-      any = true;
-    }
-    if (!any) {
-      page.across(say.own("summary.no-results"), Look.TEXT);
     }
   }
 

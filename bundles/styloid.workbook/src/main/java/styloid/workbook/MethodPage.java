@@ -16,7 +16,7 @@ import styloid.spi.TestDefinition;
  * Method and sources: each source used once, the tests with their versions, each result's steps.
  */
 final class MethodPage {
-  private static final List<Integer> WIDTHS = List.of(34, 18, 24, 60);
+  private static final List<Integer> WIDTHS = List.of(44, 17, 17, 50);
 
   /** Uses named for one source; the sheet of workings says the rule of every result. */
   private static final int MOST_USES = 4;
@@ -65,7 +65,7 @@ final class MethodPage {
             say.own("head.status"),
             say.own("head.rule"),
             say.own("head.used-for"));
-    page.table(heads, WIDTHS, rows);
+    page.narrowTable(heads, WIDTHS, rows);
   }
 
   private static List<Box> source(Source source, Use use, Say say) {
@@ -105,7 +105,7 @@ final class MethodPage {
     page.heading(say.own("method.settings"));
     List<String> heads =
         List.of(say.own("head.test"), say.own("head.setting"), say.own("head.chosen"));
-    page.table(heads, List.of(), rows);
+    page.narrowTable(heads, List.of(), rows);
   }
 
   private static void tests(PageBuilder page, Report report, Say say) {
@@ -125,6 +125,6 @@ final class MethodPage {
     page.heading(say.own("method.tests"));
     List<String> heads =
         List.of(say.own("head.test"), say.own("head.version"), say.own("head.first-version"));
-    page.table(heads, List.of(), rows);
+    page.narrowTable(heads, List.of(), rows);
   }
 }

@@ -12,6 +12,9 @@ import java.util.List;
  * @param frozenColumns columns that stay in sight
  * @param repeated index of the row repeated on every printed page, or -1
  * @param onePage whether it is printed on one page
+ * @param blocks what should stay together on a printed page, from the top
+ * @param breaks indices of the rows a new printed page begins with
+ * @param printed how many rows are printed; the others stay on the screen
  */
 record Page(
     String name,
@@ -20,17 +23,73 @@ record Page(
     int frozenRows,
     int frozenColumns,
     int repeated,
-    boolean onePage) {
+    boolean onePage,
+    List<Block> blocks,
+    List<Integer> breaks,
+    int printed) {
   /** Widest page, in characters, that is still printed upright. */
-  private static final int UPRIGHT = 112;
+  private static final int UPRIGHT = 138;
+
+  /**
+   * Lines of one table, its heading and chart included.
+   *
+   * @param first index of the first line
+   * @param head index of the line of heads
+   * @param end index after the last line
+   */
+  record Block(int first, int head, int end) {}
 
   Page {
     lines = List.copyOf(lines);
     widths = List.copyOf(widths);
+    blocks = List.copyOf(blocks);
+    breaks = List.copyOf(breaks);
+  }
+
+  /** A page that breaks where the paper ends. */
+  Page(
+      String name,
+      List<Line> lines,
+      List<Integer> widths,
+      int frozenRows,
+      int frozenColumns,
+      int repeated,
+      boolean onePage) {
+    this(
+        name,
+        lines,
+        widths,
+        frozenRows,
+        frozenColumns,
+        repeated,
+        onePage,
+        List.of(),
+        List.of(),
+        lines.size());
   }
 
   Page withLines(List<Line> other) {
-    return new Page(name, other, widths, frozenRows, frozenColumns, repeated, onePage);
+    return new Page(
+        name, other, widths, frozenRows, frozenColumns, repeated, onePage, blocks, breaks, printed);
+  }
+
+  /** The same with its tables kept together; where they are follows from the breaks. */
+  Page broken(List<Line> other, List<Integer> before) {
+    return new Page(
+        name,
+        other,
+        widths,
+        frozenRows,
+        frozenColumns,
+        repeated,
+        onePage,
+        List.of(),
+        before,
+        other.size());
+  }
+
+  boolean wholePrinted() {
+    return printed == lines.size();
   }
 
   int width() {

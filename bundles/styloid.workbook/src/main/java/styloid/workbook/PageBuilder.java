@@ -11,7 +11,17 @@ final class PageBuilder {
 
   private static final int WIDEST_LAST = 80;
 
+  /** Widest a column grows to have its texts in one line. */
+  private static final int WIDEST_SPREAD = 62;
+
+  /** Characters of a page printed upright at a size still read with ease. */
+  private static final int FULL = 130;
+
   private static final int NARROWEST = 7;
+
+  /** Longer words are broken. */
+  private static final int LONGEST_WORD = 11;
+
   private static final int BANNER_ROWS = 3;
 
   private final String name;
@@ -23,6 +33,12 @@ final class PageBuilder {
   private boolean sameHeads = true;
   private boolean frozenFirstColumn;
   private boolean onePage;
+  private final ArrayList<Page.Block> blocks = new ArrayList<>();
+  private int headingRow = -1;
+  private int printed = -1;
+
+  /** Longest text of each column. */
+  private final ArrayList<Integer> lengths = new ArrayList<>();
 
   PageBuilder(String name, Banner banner) {
     this.name = name;
@@ -41,6 +57,12 @@ final class PageBuilder {
     return this;
   }
 
+  /** What follows stays on the screen. */
+  PageBuilder printedSoFar() {
+    printed = lines.size();
+    return this;
+  }
+
   PageBuilder across(String text, Look look) {
     lines.add(Line.across(text, look));
     return this;
@@ -48,6 +70,7 @@ final class PageBuilder {
 
   PageBuilder heading(String text) {
     lines.add(Line.empty());
+    headingRow = lines.size();
     return across(text, Look.HEADING);
   }
 
@@ -60,6 +83,31 @@ final class PageBuilder {
 
   /** A table's heads and rows; {@code widths} are the least widths of its columns. */
   PageBuilder table(List<String> heads, List<Integer> widths, List<List<Box>> rows) {
+    add(heads, widths, rows);
+    lines.subList(lines.size() - rows.size() - 1, lines.size()).forEach(l -> widen(l.boxes()));
+    return this;
+  }
+
+  /** The same with columns as wide as said: text in them wraps, only numbers may need more. */
+  PageBuilder narrowTable(List<String> heads, List<Integer> widths, List<List<Box>> rows) {
+    add(heads, widths, rows);
+    for (Line line : lines.subList(lines.size() - rows.size() - 1, lines.size())) {
+      for (int i = 0; i < line.boxes().size(); i++) {
+        atLeast(needed, i, unbreakable(line.boxes().get(i)));
+      }
+    }
+    return this;
+  }
+
+  /** A chart of the table that must be added next, without a heading of its own. */
+  PageBuilder picture(Picture picture) {
+    lines.add(Line.empty());
+    headingRow = lines.size();
+    lines.add(Line.of(picture));
+    return this;
+  }
+
+  private void add(List<String> heads, List<Integer> widths, List<List<Box>> rows) {
     ArrayList<Box> headBoxes = new ArrayList<>();
     for (int i = 0; i < heads.size(); i++) {
       headBoxes.add(Box.words(heads.get(i), valuesIn(rows, i) ? Look.VALUE_HEAD : Look.HEAD));
@@ -73,9 +121,18 @@ final class PageBuilder {
     for (int i = 0; i < widths.size(); i++) {
       atLeast(declared, i, widths.get(i));
     }
-    row(headBoxes);
-    rows.forEach(this::row);
-    return this;
+    int head = lines.size();
+    int first = headingRow >= 0 ? headingRow : head;
+    headingRow = -1;
+    lines.add(Line.of(headBoxes));
+    rows.forEach(row -> lines.add(Line.of(row)));
+    for (List<Box> row : rows) {
+      for (int i = 0; i < row.size(); i++) {
+        int length = row.get(i) instanceof Box.Words words ? longestLine(words.text()) : 0;
+        atLeast(lengths, i, length);
+      }
+    }
+    blocks.add(new Page.Block(first, head, lines.size()));
   }
 
   /** Whether most cells of a column stand at its right edge. */
@@ -113,8 +170,17 @@ final class PageBuilder {
         gap -> 0);
   }
 
+  /** Characters a cell cannot do with less than: a number, or the longest word of a text. */
+  private static int unbreakable(Box box) {
+    return box.match(
+        words -> Math.min(LONGEST_WORD, longestWord(words.text()) - 1),
+        figure -> shown(figure.value(), figure.format()),
+        live -> shown(live.value(), live.format()),
+        gap -> 0);
+  }
+
   private static int shown(double value, String format) {
-    return Long.toString(Math.round(value)).length() + format.length() + 1;
+    return Long.toString(Math.round(value)).length() + format.replace("\"", "").length() + 1;
   }
 
   private static int longestLine(String text) {
@@ -129,6 +195,23 @@ final class PageBuilder {
     return longest + 2;
   }
 
+  /**
+   * Gives the columns whose texts wrap what is left of a full page's width, so that a page takes
+   * more rows: what is narrower than that is printed no larger.
+   */
+  private void spread(List<Integer> widths) {
+    int left = FULL - widths.stream().mapToInt(Integer::intValue).sum();
+    for (int i = 0; i < widths.size() && left > 0; i++) {
+      int wanted = Math.min(WIDEST_SPREAD, i < lengths.size() ? lengths.get(i) : 0);
+      int more = Math.max(0, Math.min(left, wanted - widths.get(i)));
+      widths.set(i, widths.get(i) + more);
+      left -= more;
+    }
+    if (left > 0) {
+      widths.set(0, widths.get(0) + left);
+    }
+  }
+
   Page build() {
     ArrayList<Integer> widths = new ArrayList<>();
     int columns = Math.max(declared.size(), needed.size());
@@ -141,9 +224,19 @@ final class PageBuilder {
     if (widths.isEmpty()) {
       widths.addAll(Collections.nCopies(4, 25));
     }
+    spread(widths);
     boolean repeats = headRow >= 0 && sameHeads;
     int frozen = repeats && headRow <= BANNER_ROWS + 2 ? headRow + 1 : BANNER_ROWS;
     return new Page(
-        name, lines, widths, frozen, frozenFirstColumn ? 1 : 0, repeats ? headRow : -1, onePage);
+        name,
+        lines,
+        widths,
+        frozen,
+        frozenFirstColumn ? 1 : 0,
+        repeats ? headRow : -1,
+        onePage,
+        blocks,
+        List.of(),
+        printed < 0 ? lines.size() : printed);
   }
 }

@@ -5,7 +5,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import styloid.model.Entry;
+import styloid.model.Message;
+import styloid.model.TestId;
 import styloid.spi.Report;
 import styloid.spi.Sheet;
 
@@ -27,17 +30,38 @@ final class PartPages {
   Page page(Sheet sheet, String name, Banner banner) {
     PageBuilder page = new PageBuilder(name, banner).freezeFirstColumn();
     page.across(say.own("legend"), Look.LEGEND);
-    for (Sheet.Block block : sheet.blocks()) {
-      if (block instanceof Sheet.Table table) {
-        table(page, table);
-      } else if (block instanceof Sheet.Paragraph paragraph) {
-        page.across(say.message(paragraph.text()), look(paragraph.role()));
-      }
-    }
+    blocks(page, sheet);
     if (sheet.blocks().isEmpty()) {
       page.across(say.own("sheet.empty"), Look.TEXT);
     }
     return page.build();
+  }
+
+  private void blocks(PageBuilder page, Sheet sheet) {
+    for (Sheet.Block block : sheet.blocks()) {
+      if (block instanceof Sheet.Chart chart) {
+        chart(page, chart);
+      } else if (block instanceof Sheet.Table table) {
+        page.heading(say.message(table.heading()));
+        table(page, table, this::box);
+      } else if (block instanceof Sheet.Paragraph paragraph) {
+        page.across(say.message(paragraph.text()), look(paragraph.role()));
+      }
+    }
+  }
+
+  /** Adds what the tests have for the first page; answers which tests had something. */
+  Set<TestId> summaries(PageBuilder page, Report report) {
+    HashSet<TestId> summed = new HashSet<>();
+    for (Report.Part part : report.parts()) {
+      for (Sheet sheet : part.sheets()) {
+        if (sheet.ofSummary()) {
+          summed.add(part.definition().id());
+          blocks(page, sheet);
+        }
+      }
+    }
+    return summed;
   }
 
   private static Look look(Sheet.Role role) {
@@ -48,7 +72,39 @@ final class PartPages {
     };
   }
 
-  private void table(PageBuilder page, Sheet.Table table) {
+  private void chart(PageBuilder page, Sheet.Chart chart) {
+    String title = say.message(chart.table().heading());
+    String sign = chart.unit().sign();
+    page.picture(new Picture(title, sign, chart.traces(), chart.table().rows().size()));
+    table(page, named(chart.table()), this::drawn);
+  }
+
+  /** The table of a chart: what is no number is said with the name of its row, not in the cell. */
+  private Sheet.Table named(Sheet.Table table) {
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (List<Sheet.Cell> cells : table.rows()) {
+      ArrayList<Sheet.Cell> row = new ArrayList<>(cells);
+      for (int i = 1; i < cells.size(); i++) {
+        if (cells.get(i) instanceof Sheet.Words absent) {
+          String name = say.message(((Sheet.Words) row.get(0)).text());
+          String column = say.message(table.columns().get(i).head());
+          String both = say.own("chart.absent", name, column, say.message(absent.text()));
+          row.set(0, new Sheet.Words(Message.verbatim(both), Optional.empty()));
+          row.set(i, new Sheet.Blank());
+        }
+      }
+      rows.add(row);
+    }
+    return new Sheet.Table(table.heading(), table.columns(), rows);
+  }
+
+  /** No cell at all where there is no number, or a spreadsheet would draw the text as zero. */
+  private Box drawn(Sheet.Cell cell, boolean first) {
+    return cell instanceof Sheet.Blank ? Box.gap() : box(cell, first);
+  }
+
+  private void table(
+      PageBuilder page, Sheet.Table table, BiFunction<Sheet.Cell, Boolean, Box> box) {
     ArrayList<String> heads = new ArrayList<>();
     ArrayList<Integer> widths = new ArrayList<>();
     for (Sheet.Column column : table.columns()) {
@@ -58,11 +114,10 @@ final class PartPages {
     ArrayList<List<Box>> rows = new ArrayList<>();
     for (List<Sheet.Cell> cells : table.rows()) {
       ArrayList<Box> row = new ArrayList<>();
-      cells.forEach(cell -> row.add(box(cell, row.isEmpty())));
+      cells.forEach(cell -> row.add(box.apply(cell, row.isEmpty())));
       rows.add(row);
     }
-    page.heading(say.message(table.heading()));
-    page.table(heads, widths, rows);
+    page.narrowTable(heads, widths, rows);
   }
 
   private Box box(Sheet.Cell cell, boolean first) {

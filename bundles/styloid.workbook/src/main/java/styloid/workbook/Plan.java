@@ -19,15 +19,15 @@ final class Plan {
     Banner banner = Banner.of(report, say);
     SheetNames names = new SheetNames();
     ArrayList<Page> pages = new ArrayList<>();
-    pages.add(SummaryPage.of(report, names.of(say.own("sheet.summary")), banner, say));
+    PartPages parts = new PartPages(report, say);
+    pages.add(SummaryPage.of(report, names.of(say.own("sheet.summary")), banner, parts, say));
     List<String> own =
         List.of("sheet.change", "sheet.entries", "sheet.method", "sheet.cautions", "sheet.workings")
             .stream()
             .map(key -> names.of(say.own(key)))
             .toList();
-    PartPages parts = new PartPages(report, say);
     for (Report.Part part : report.parts()) {
-      for (Sheet sheet : part.sheets()) {
+      for (Sheet sheet : part.sheets().stream().filter(s -> !s.ofSummary()).toList()) {
         pages.add(parts.page(sheet, names.of(say.message(sheet.title())), banner));
       }
     }
@@ -38,9 +38,10 @@ final class Plan {
     pages.add(MethodPage.of(report, own.get(2), banner, say));
     pages.add(CautionsPage.of(report, own.get(3), banner, say));
     pages.add(WorkingsPage.of(report, own.get(4), banner, say));
+    Book.Edge edge = edge(report, banner, say);
     return Book.of(
-        pages,
-        edge(report, banner, say),
+        pages.stream().map(page -> Pagination.of(page, edge.letter())).toList(),
+        edge,
         report.context().evaluation().date(),
         report.context().evaluation().therapist().value(),
         say);

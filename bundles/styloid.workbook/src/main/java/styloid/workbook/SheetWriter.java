@@ -10,8 +10,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Writes one planned page into a worksheet. */
 final class SheetWriter {
-  private static final double POINTS_A_LINE = 1.32;
-  private static final double HIGHEST_ROW = 409;
   private static final int WIDEST = 255;
 
   private SheetWriter() {}
@@ -27,9 +25,11 @@ final class SheetWriter {
         write(line.boxes().get(c), row, c, styles);
       }
       if (line.across()) {
-        across(page, r, row, sheet);
-      } else {
-        height(page, line, row);
+        across(page, r, sheet);
+      }
+      double height = Heights.of(page, line);
+      if (height != Heights.USUAL) {
+        row.setHeightInPoints((float) height);
       }
     }
     sheet.createFreezePane(page.frozenColumns(), page.frozenRows());
@@ -55,53 +55,11 @@ final class SheetWriter {
     }
   }
 
-  /** Not every spreadsheet finds the height of wrapped text by itself when it opens a file. */
-  private static void height(Page page, Line line, XSSFRow row) {
-    int most = 1;
-    for (int c = 0; c < line.boxes().size(); c++) {
-      if (line.boxes().get(c) instanceof Box.Words words) {
-        double bold = words.look() == Look.ROW_HEAD || words.look() == Look.HEAD ? 0.98 : 1.08;
-        most = Math.max(most, lines(words.text(), (page.widths().get(c) - 1.2) * bold));
-      }
-    }
-    if (most > 1) {
-      double points = most * Styles.POINTS * POINTS_A_LINE + 2;
-      row.setHeightInPoints((float) Math.min(HIGHEST_ROW, points));
-    }
-  }
-
-  /** Lines a text takes in a width of characters, broken between words. */
-  private static int lines(String text, double width) {
-    int lines = 0;
-    for (String part : text.split("\r\n|\r|\n", -1)) {
-      double used = 0;
-      lines++;
-      for (String word : part.split(" ")) {
-        if (used > 0 && used + 1 + word.length() > width) {
-          lines++;
-          used = 0;
-        }
-        used += word.length() + (used > 0 ? 1 : 0);
-        while (used > width) {
-          lines++;
-          used -= width;
-        }
-      }
-    }
-    return lines;
-  }
-
-  /** A merged cell does not find its own height, so it is reckoned from the characters. */
-  private static void across(Page page, int r, XSSFRow row, XSSFSheet sheet) {
+  private static void across(Page page, int r, XSSFSheet sheet) {
     int last = page.widths().size() - 1;
     if (last > 0) {
       sheet.addMergedRegionUnsafe(new CellRangeAddress(r, r, 0, last));
     }
-    Box.Words words = (Box.Words) page.lines().get(r).boxes().get(0);
-    double points = row.getCell(0).getCellStyle().getFont().getFontHeightInPoints();
-    double inALine = page.width() * Styles.POINTS / points * 1.05;
-    int lines = lines(words.text(), inALine);
-    row.setHeightInPoints((float) Math.min(HIGHEST_ROW, lines * points * POINTS_A_LINE + 2));
   }
 
   /** Guards against slips only: no password. Entered cells stay open, so that one can try. */
@@ -129,7 +87,13 @@ final class SheetWriter {
     sheet.getHeader().setRight(edge.topRight());
     sheet.getFooter().setLeft(edge.bottom());
     sheet.getFooter().setRight(edge.bottomRight());
-    if (page.repeated() >= 0) {
+    page.breaks().forEach(first -> sheet.setRowBreak(first - 1));
+    if (!page.wholePrinted()) {
+      int index = sheet.getWorkbook().getSheetIndex(sheet);
+      int last = page.widths().size() - 1;
+      sheet.getWorkbook().setPrintArea(index, 0, last, 0, page.printed() - 1);
+    }
+    if (page.repeated() >= 0 && page.wholePrinted()) {
       int head = page.repeated();
       sheet.setRepeatingRows(new CellRangeAddress(head, head, -1, -1));
     }

@@ -31,6 +31,16 @@ final class Styles {
     workbook.getFontAt(0).setFontHeightInPoints((short) POINTS);
   }
 
+  /** Size of the letters of a look. */
+  static int points(Look look) {
+    return switch (look) {
+      case BANNER, HEADING -> 12;
+      case TITLE -> 15;
+      case LEGEND -> 8;
+      default -> POINTS;
+    };
+  }
+
   /** {@code indented} keeps text at the left off the numbers of the column before. */
   XSSFCellStyle words(Look look, boolean quoted, boolean indented) {
     return styles.computeIfAbsent(new Kind(look, "", quoted, indented), this::make);
@@ -62,14 +72,13 @@ final class Styles {
 
   private void dress(XSSFCellStyle style, Look look) {
     switch (look) {
-      case BANNER -> font(style, 12, true, false, INK);
+      case BANNER, HEADING -> font(style, points(look), true, false, INK);
       case TITLE -> {
-        font(style, 15, true, false, INK);
+        font(style, points(look), true, false, INK);
         style.setBorderBottom(BorderStyle.MEDIUM);
         style.setBottomBorderColor(new XSSFColor(INK));
       }
-      case LEGEND -> font(style, 8, false, true, null);
-      case HEADING -> font(style, 12, true, false, INK);
+      case LEGEND -> font(style, points(look), false, true, null);
       case CAUTION -> fill(style, CAUTION_FILL);
       case HEAD, VALUE_HEAD -> {
         font(style, POINTS, true, false, INK);

@@ -11,68 +11,54 @@ import styloid.model.Finding;
 import styloid.model.Patient;
 import styloid.model.Precaution;
 import styloid.model.Side;
+import styloid.model.TestId;
 import styloid.spi.Report;
 
 /** The summary, on one printed page: who, under which limits, what stands out, what came of it. */
 final class SummaryPage {
   private static final List<Integer> WIDTHS = List.of(34, 24, 24, 28, 16);
-  private static final int MOST_UNUSUAL = 20;
+  private static final int MOST_UNUSUAL = 12;
 
   private SummaryPage() {}
 
-  static Page of(Report report, String name, Banner banner, Say say) {
+  static Page of(Report report, String name, Banner banner, PartPages parts, Say say) {
     PageBuilder page = new PageBuilder(name, banner).onOnePage();
     person(page, report, say);
     precautions(page, report, say);
     faults(page, report, say);
     findings(page, report, say);
     unusual(page, report, say);
-    KeyResults.add(page, report, say);
+    Set<TestId> summed = parts.summaries(page, report);
+    KeyResults.add(page, report, summed, say);
+    page.heading(say.own("summary.narrative"));
+    page.across(Narrative.of(report, say), Look.TEXT);
     page.heading(say.own("scope.heading"));
     page.across(say.own("scope.1"), Look.CAUTION);
     page.across(say.own("summary.scope-more"), Look.TEXT);
     return page.build();
   }
 
+  /** What the banner does not say. */
   private static void person(PageBuilder page, Report report, Say say) {
     Patient patient = report.context().patient();
-    page.heading(say.own("summary.person"));
-    pair(page, say, "patient", patient.name(), "record-number", patient.recordNumber());
     String sex = patient.sex().map(say.texts()::word).orElseGet(() -> say.own("not-recorded"));
-    pair(page, say, "born", Banner.born(report, say), "sex", sex);
-    pair(
-        page,
-        say,
-        "dominant-hand",
-        Banner.dominance(patient, say),
-        "involved-side",
-        Banner.involved(patient, say));
-    pair(
-        page,
-        say,
-        "onset",
-        say.dateOrUnknown(patient.onset()),
-        "surgery",
-        say.dateOrUnknown(patient.surgery()));
-    pair(
-        page,
-        say,
-        "date",
-        say.date(report.context().evaluation().date()),
-        "therapist",
-        report.context().evaluation().therapist().value());
-    page.across(say.own("summary.diagnosis", say.orUnknown(patient.diagnosis())), Look.TEXT);
-    page.across(say.own("summary.state", Banner.state(report, say)), Look.ROW_HEAD);
-  }
-
-  private static void pair(
-      PageBuilder page, Say say, String first, String value, String second, String other) {
+    page.heading(say.own("summary.person"));
     page.row(
         List.of(
-            Box.words(say.own("label." + first), Look.ROW_HEAD),
-            Box.words(value, Look.TEXT),
-            Box.words(say.own("label." + second), Look.ROW_HEAD),
-            Box.words(other, Look.TEXT)));
+            Box.words(say.own("label.patient"), Look.ROW_HEAD),
+            Box.words(patient.name(), Look.TEXT),
+            Box.words(say.own("label.record-number"), Look.ROW_HEAD),
+            Box.words(patient.recordNumber(), Look.TEXT)));
+    page.across(say.own("summary.diagnosis", say.orUnknown(patient.diagnosis())), Look.TEXT);
+    page.across(
+        say.own(
+            "summary.facts",
+            sex,
+            say.dateOrUnknown(patient.onset()),
+            say.dateOrUnknown(patient.surgery()),
+            Banner.involved(patient, say)),
+        Look.TEXT);
+    page.across(say.own("summary.state", Banner.state(report, say)), Look.ROW_HEAD);
   }
 
   private static void precautions(PageBuilder page, Report report, Say say) {

@@ -1,7 +1,9 @@
 package styloid.workbook;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -16,6 +18,8 @@ import java.util.Locale;
  * goes wrong is told with the place and what to do.
  */
 final class TargetFile {
+  private static final int BUFFER = 1 << 16;
+
   private final Path target;
   private final Say say;
 
@@ -29,7 +33,16 @@ final class TargetFile {
     void look(Path written) throws IOException;
   }
 
+  /** Writes the new file. */
+  interface Filling {
+    void fill(OutputStream out) throws IOException;
+  }
+
   void replace(byte[] bytes, Inspection inspection) throws IOException {
+    replace(out -> out.write(bytes), inspection);
+  }
+
+  void replace(Filling filling, Inspection inspection) throws IOException {
     Path folder = target.getParent();
     if (folder == null || Files.isDirectory(target)) {
       throw new IOException(say.own("error.is-folder", target.toString()));
@@ -40,7 +53,7 @@ final class TargetFile {
     Path written = null;
     try {
       written = Files.createTempFile(folder, ".styloid-", ".part");
-      fill(written, bytes);
+      fill(written, filling);
       inspection.look(written);
       Files.move(
           written, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
@@ -68,12 +81,11 @@ final class TargetFile {
     return new Mismatch(say.own("error.compare", target.toString(), where));
   }
 
-  private static void fill(Path file, byte[] bytes) throws IOException {
+  private static void fill(Path file, Filling filling) throws IOException {
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-      ByteBuffer left = ByteBuffer.wrap(bytes);
-      while (left.hasRemaining()) {
-        channel.write(left);
-      }
+      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), BUFFER);
+      filling.fill(out);
+      out.flush();
       channel.force(true);
     }
   }

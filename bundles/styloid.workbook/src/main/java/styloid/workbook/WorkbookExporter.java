@@ -6,9 +6,11 @@ import java.io.InputStream;
 import java.lang.System.Logger.Level;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.osgi.service.component.annotations.Component;
+import styloid.spi.Caseload;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
@@ -54,6 +56,14 @@ public final class WorkbookExporter implements Exporter {
           stopIfUnwanted(progress);
         });
     progress.step(steps, steps);
+  }
+
+  @Override
+  public void write(Caseload caseload, Path target, Progress progress) throws IOException {
+    stopIfUnwanted(progress);
+    Say say = new Say(caseload.texts(), List.of());
+    new TargetFile(target, say)
+        .replace(out -> CaseloadBook.write(caseload, out), written -> stopIfUnwanted(progress));
   }
 
   private static void stopIfUnwanted(Progress progress) {

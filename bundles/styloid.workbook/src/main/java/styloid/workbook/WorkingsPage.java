@@ -32,7 +32,10 @@ final class WorkingsPage {
             say.own("head.place"),
             say.own("head.rule"),
             say.own("head.steps"));
-    return page.across(say.own("workings.lead"), Look.LEGEND).table(heads, WIDTHS, rows).build();
+    return page.across(say.own("workings.lead"), Look.LEGEND)
+        .printedSoFar()
+        .table(heads, WIDTHS, rows)
+        .build();
   }
 
   private static List<Box> row(Result result, Say say) {

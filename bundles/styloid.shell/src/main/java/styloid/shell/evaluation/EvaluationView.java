@@ -5,17 +5,17 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import javafx.application.Platform;
-import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import styloid.form.FormPort;
 import styloid.form.FormView;
+import styloid.form.Pedals;
 import styloid.model.ItemKey;
 import styloid.model.Therapist;
 import styloid.model.Value;
@@ -24,7 +24,9 @@ import styloid.session.Session;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
 import styloid.shell.frame.WhoCard;
+import styloid.shell.help.KeysHelp;
 import styloid.shell.map.LimbGuide;
 import styloid.shell.order.OrderGuide;
 import styloid.spi.Group;
@@ -34,6 +36,8 @@ import styloid.spi.Timer;
 /** The open evaluation on the screen. */
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
+  private static final List<String> KEYS =
+      List.of("map", "next-page", "panes", "order", "rest", "export", "who", "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -49,6 +53,7 @@ public final class EvaluationView extends BorderPane {
   private final Label title = Make.text("", "page-title");
   private final Label missing = Make.text("", "fault-card");
   private final RestOffer rest;
+  private final Folding folding;
   private final Button settings;
   private final Button undo;
   private final Button redo;
@@ -69,15 +74,14 @@ public final class EvaluationView extends BorderPane {
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
     this.faults = new FaultStrip(texts, session::tryAgain);
-    this.rest = new RestOffer(shell, texts, this::restAs, this::restRecorded);
+    this.rest = new RestOffer(shell, texts, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
     getStyleClass().add("evaluation");
     setTop(new VBox(head(), faults));
-    setLeft(navigation);
-    setCenter(middle());
-    setRight(rail);
+    this.folding = new Folding(this, navigation, rail, say("nav.show"));
+    folding.around(middle());
     setBottom(status);
     navigation.setPrefWidth(320);
     rail.setPrefWidth(294);
@@ -85,24 +89,21 @@ public final class EvaluationView extends BorderPane {
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
 
-  private HBox head() {
-    HBox head =
-        new HBox(
-            8,
+  private Spread head() {
+    Spread head =
+        new Spread(
+            420,
             banner,
             undo,
             redo,
             Make.button(say("evaluation.export"), this::export, "primary"),
             Make.button(say("evaluation.close"), shell.screens()::caseload));
-    HBox.setHgrow(banner, Priority.ALWAYS);
-    head.setAlignment(Pos.TOP_LEFT);
     head.getStyleClass().add("evaluation-head");
     return head;
   }
 
   private VBox middle() {
-    HBox head = new HBox(12, title, Make.gap(), rest.button(), order.button(), settings);
-    head.setAlignment(Pos.CENTER_LEFT);
+    Spread head = new Spread(170, title, folding.button(), rest.button(), order.button(), settings);
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
     VBox.setVgrow(form, Priority.ALWAYS);
@@ -195,7 +196,7 @@ public final class EvaluationView extends BorderPane {
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
     Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
-    rest.draw();
+    rest.show(stand, page);
   }
 
   private void askWho(String lead) {
@@ -204,14 +205,6 @@ public final class EvaluationView extends BorderPane {
 
   private void showSettings() {
     shell.screens().cover(new SettingsCard(shell, texts, stand, page.test()));
-  }
-
-  private Optional<RestAs> restAs() {
-    return page.test()
-        .restAs()
-        .filter(code -> !stand.readOnly(page.test()))
-        .map(code -> RestAs.of(stand.form(page.test()), code))
-        .filter(r -> !r.keys().isEmpty());
   }
 
   private void restRecorded() {
@@ -290,13 +283,29 @@ public final class EvaluationView extends BorderPane {
         });
   }
 
+  /** Shows the keys of the place of entry and of the screen. */
+  public void showKeys() {
+    shell.screens().cover(new KeysHelp(shell, texts, Optional.of(form.keys()), KEYS));
+  }
+
+  /** From the form to the tests, to what stands beside, and back. */
   private void switchPane() {
-    boolean inForm = form.lookupAll("*:focused").stream().findAny().isPresent();
-    if (inForm) {
+    if (holdsFocus(form)) {
+      folding.unfold();
       navigation.focusHere();
-    } else {
+    } else if (!rail.focusNext()) {
       form.focusStart();
+    } else {
+      folding.fold();
     }
+  }
+
+  private boolean holdsFocus(Node part) {
+    Node up = getScene().getFocusOwner();
+    while (up != null && up != part) {
+      up = up.getParent();
+    }
+    return up != null;
   }
 
   private void leavePage(boolean forward) {
@@ -370,7 +379,12 @@ public final class EvaluationView extends BorderPane {
 
     @Override
     public void showKeys() {
-      shell.screens().cover(new KeysHelp(shell, texts));
+      EvaluationView.this.showKeys();
+    }
+
+    @Override
+    public Pedals pedals() {
+      return shell.displays().now().pedals();
     }
   }
 }

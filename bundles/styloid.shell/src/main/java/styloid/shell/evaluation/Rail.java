@@ -53,6 +53,8 @@ final class Rail extends Region {
     this.figure = new FigureCard(texts);
     getStyleClass().add("rail");
     lower.getStyleClass().add("rail-lower");
+    upper.setAccessibleText(say("rail.before"));
+    lower.setAccessibleText(say("rail.after"));
     figure.getStyleClass().add("rail-figure");
     Make.shown(figure, false);
     getChildren().addAll(upper, figure, lower);
@@ -69,6 +71,20 @@ final class Rail extends Region {
     upper.resizeRelocate(0, 0, width, room - below);
     figure.resizeRelocate(0, room - below, width, picture);
     lower.resizeRelocate(0, getHeight() - below, width, below);
+  }
+
+  /**
+   * Puts the focus on its next part, so that keys can scroll it.
+   *
+   * @return false when there is none
+   */
+  boolean focusNext() {
+    boolean results = !after.getChildren().isEmpty();
+    if (lower.isFocused() || upper.isFocused() && !results) {
+      return false;
+    }
+    (upper.isFocused() ? lower : upper).requestFocus();
+    return true;
   }
 
   private static ScrollPane scroll(VBox parts) {

@@ -1,4 +1,4 @@
-package styloid.command;
+package styloid.session;
 
 import java.util.HashSet;
 import java.util.Locale;
@@ -7,13 +7,15 @@ import styloid.model.Evaluation;
 import styloid.model.Patient;
 
 /**
- * Names for workbooks: record number and date, with whatever a file system may refuse replaced. One
- * namer never gives a name twice, also not on systems that do not tell capitals apart.
+ * Names for workbooks: record number and date, never the patient's name, with whatever a file
+ * system may refuse replaced. One namer never gives a name twice, also not on systems that do not
+ * tell capitals apart.
  */
-final class WorkbookName {
+public final class FileNames {
   private final Set<String> given = new HashSet<>();
 
-  String next(Patient patient, Evaluation evaluation) {
+  /** The next name for an evaluation, with the ending. */
+  public String next(Patient patient, Evaluation evaluation) {
     String start = safe(patient.recordNumber()) + "_" + evaluation.date();
     String name = start;
     for (int number = 2; !given.add(name.toLowerCase(Locale.ROOT)); number++) {
