@@ -85,6 +85,10 @@ final class ShellDemo {
     control(KeyCode.T);
     picture("9-order");
     key(KeyCode.ESCAPE);
+    control(KeyCode.I);
+    picture("9-who");
+    type("1");
+    pause();
     for (int page = 0; page < 24; page++) {
       Window.run(
           () ->
@@ -161,6 +165,7 @@ final class ShellDemo {
           for (Node node : stage.getScene().getRoot().lookupAll(".button")) {
             if (node instanceof Button button
                 && button.getText().equals(words)
+                && !button.isDisabled()
                 && button.isVisible()) {
               button.fire();
               return;
