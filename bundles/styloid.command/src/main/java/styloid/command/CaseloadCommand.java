@@ -54,8 +54,7 @@ final class CaseloadCommand implements Callable<Integer> {
       }
     }
     Batch batch =
-        new Batch(
-            surroundings.session(), which.selection(), Surroundings.LANGUAGE, Paper.A4);
+        new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE, Paper.A4);
     Batch.Outcome outcome = batch.caseload(to, pseudonym, surroundings.progress());
     surroundings.sayAll(surroundings.err(), outcome.failed());
     surroundings.say(surroundings.out(), "caseload.done", outcome.written(), to.toString());

@@ -92,8 +92,7 @@ final class WorkbookCommand implements Callable<Integer> {
     try {
       return Codes.parse(Paper.class, paper);
     } catch (IllegalArgumentException e) {
-      throw new CommandLine.ParameterException(
-          spec.commandLine(), "--paper: " + e.getMessage(), e);
+      throw new CommandLine.ParameterException(spec.commandLine(), "--paper: " + e.getMessage(), e);
     }
   }
 
@@ -135,7 +134,10 @@ final class WorkbookCommand implements Callable<Integer> {
     boolean failed = surroundings.failed(open.faults());
     CompletableFuture<Path> written =
         session.export(
-            session.report(open, Surroundings.LANGUAGE).on(paper()), FORMAT, target, Progress.none());
+            session.report(open, Surroundings.LANGUAGE).on(paper()),
+            FORMAT,
+            target,
+            Progress.none());
     try {
       surroundings.out().println(written.get(LONGEST_MINUTES, TimeUnit.MINUTES));
       return failed;

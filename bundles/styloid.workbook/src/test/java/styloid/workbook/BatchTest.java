@@ -52,7 +52,8 @@ class BatchTest {
   }
 
   private Batch.Outcome write(Selection selection, Progress progress) throws Exception {
-    return new Batch(Sessions.over(session, Sessions.shelf(records)), selection, Locale.ENGLISH, Paper.A4)
+    return new Batch(
+            Sessions.over(session, Sessions.shelf(records)), selection, Locale.ENGLISH, Paper.A4)
         .files(folder, progress);
   }
 

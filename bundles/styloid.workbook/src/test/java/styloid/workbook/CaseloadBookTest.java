@@ -75,7 +75,11 @@ class CaseloadBookTest {
   private Path write(List<PatientRecord> records, Optional<Pseudonym> pseudonym) throws Exception {
     Path target = folder.resolve("caseload.xlsx");
     Batch.Outcome outcome =
-        new Batch(Sessions.over(session, Sessions.shelf(records)), Selection.all(), Locale.ENGLISH, Paper.A4)
+        new Batch(
+                Sessions.over(session, Sessions.shelf(records)),
+                Selection.all(),
+                Locale.ENGLISH,
+                Paper.A4)
             .caseload(target, pseudonym, Progress.none());
     assertEquals(List.of(), outcome.failed());
     return target;

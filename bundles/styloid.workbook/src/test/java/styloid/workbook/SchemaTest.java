@@ -92,8 +92,7 @@ class SchemaTest {
   @Test
   void caseloadIsValid() throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    CaseloadBook.write(
-        new Caseload(true, sink -> {}, new Texts(Map.of(), Locale.ENGLISH)), out);
+    CaseloadBook.write(new Caseload(true, sink -> {}, new Texts(Map.of(), Locale.ENGLISH)), out);
     assertEquals(List.of(), faults(out.toByteArray()));
     ByteArrayOutputStream filled = new ByteArrayOutputStream();
     CaseloadBook.write(CaseloadBench.caseload(30, 4, null), filled);

@@ -117,8 +117,7 @@ final class CaseloadExport extends VBox {
     cancelled.set(false);
     busy(true);
     // A thread of its own: it may take minutes, and other work of the window shall not wait.
-    Thread worker =
-        new Thread(() -> run(selection, chosen, kind, path), "styloid-caseload-export");
+    Thread worker = new Thread(() -> run(selection, chosen, kind, path), "styloid-caseload-export");
     worker.setDaemon(true);
     worker.start();
   }
@@ -161,8 +160,7 @@ final class CaseloadExport extends VBox {
 
   private void finished(Batch.Outcome outcome, Path path) {
     busy(false);
-    String done =
-        say("caseload.export.done", outcome.written(), outcome.kept(), path.toString());
+    String done = say("caseload.export.done", outcome.written(), outcome.kept(), path.toString());
     if (outcome.cancelled()) {
       tell(say("caseload.export.stopped", outcome.written()), "quiet");
     } else if (outcome.failed().isEmpty()) {
