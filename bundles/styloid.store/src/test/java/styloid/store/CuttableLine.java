@@ -15,7 +15,7 @@ final class CuttableLine implements AutoCloseable {
   private final int target;
   private final List<Socket> open = new ArrayList<>();
   private int messagesLeft = Integer.MAX_VALUE;
-  private boolean afterSending;
+  private volatile boolean afterSending;
   private boolean cut;
 
   CuttableLine(int target) throws IOException {
@@ -66,36 +66,33 @@ final class CuttableLine implements AutoCloseable {
         start(() -> pass(near, far, true));
         start(() -> pass(far, near, false));
       } catch (IOException e) {
-        cutAll();
+        // The door was closed, or the server is gone: whoever connects next finds out.
+        return;
       }
     }
   }
 
+  /** One way of one connection; its end is the end of both ways, and of no other connection. */
   private void pass(Socket from, Socket to, boolean toServer) {
     byte[] bytes = new byte[65536];
-    try {
+    try (from;
+        to) {
       InputStream in = from.getInputStream();
       OutputStream out = to.getOutputStream();
       for (int n = in.read(bytes); n >= 0; n = in.read(bytes)) {
         boolean last = toServer && isLast();
         if (!last || afterSending) {
-          send(out, bytes, n);
+          out.write(bytes, 0, n);
+          out.flush();
         }
         if (last) {
-          cutAll();
           return;
         }
       }
-      cutAll();
     } catch (IOException e) {
-      cutAll();
+      // The other way has ended this connection.
+      return;
     }
-  }
-
-  /** Answers are held back once the message they would answer was the last. */
-  private synchronized void send(OutputStream out, byte[] bytes, int n) throws IOException {
-    out.write(bytes, 0, n);
-    out.flush();
   }
 
   private synchronized boolean isLast() {
@@ -110,20 +107,11 @@ final class CuttableLine implements AutoCloseable {
     return false;
   }
 
-  private synchronized void cutAll() {
-    for (Socket socket : open) {
-      try {
-        socket.close();
-      } catch (IOException e) {
-        throw new IllegalStateException("a socket does not close", e);
-      }
-    }
-    open.clear();
-  }
-
   @Override
-  public void close() throws IOException {
+  public synchronized void close() throws IOException {
     door.close();
-    cutAll();
+    for (Socket socket : open) {
+      socket.close();
+    }
   }
 }
