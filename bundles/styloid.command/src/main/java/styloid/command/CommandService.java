@@ -5,14 +5,20 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.PropertyResourceBundle;
 import java.util.function.ToIntFunction;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 import picocli.CommandLine;
 import styloid.session.Session;
+import styloid.spi.DeclaredTests;
+import styloid.spi.OuterModules;
 import styloid.store.StoreException;
 
 /** Runs a command given as words and answers with its exit code; found by the launcher. */
@@ -23,17 +29,37 @@ public final class CommandService implements ToIntFunction<String[]> {
 
   private final Surroundings surroundings;
 
+  @Reference(
+      cardinality = ReferenceCardinality.OPTIONAL,
+      policy = ReferencePolicy.DYNAMIC,
+      policyOption = ReferencePolicyOption.GREEDY)
+  private volatile DeclaredTests declared;
+
+  @Reference(
+      cardinality = ReferenceCardinality.OPTIONAL,
+      policy = ReferencePolicy.DYNAMIC,
+      policyOption = ReferencePolicyOption.GREEDY)
+  private volatile OuterModules outer;
+
   @Activate
   public CommandService(
       @Reference Session session,
       @Reference(target = "(styloid.role=out)") PrintWriter out,
       @Reference(target = "(styloid.role=err)") PrintWriter err) {
-    surroundings = new Surroundings(session, out, err);
+    surroundings =
+        new Surroundings(
+            session,
+            () -> Optional.ofNullable(declared),
+            () -> Optional.ofNullable(outer),
+            out,
+            err);
   }
 
   @Override
   public int applyAsInt(String[] words) {
     // Modules report to the session on a worker; all of them are there once it has settled.
+    surroundings.declared().get().ifPresent(DeclaredTests::settle);
+    surroundings.outer().get().ifPresent(OuterModules::settle);
     surroundings.session().settle();
     int code = commands().execute(words);
     surroundings.out().flush();
@@ -49,6 +75,8 @@ public final class CommandService implements ToIntFunction<String[]> {
     all.addSubcommand(new CaseloadCommand(surroundings));
     all.addSubcommand(new ModulesCommand(surroundings));
     all.addSubcommand(new ImportCommand(surroundings));
+    all.addSubcommand(new TryCommand(surroundings));
+    all.addSubcommand(new ApproveCommand(surroundings));
     all.addSubcommand(new DumpCommand(surroundings));
     all.addSubcommand(new CommandLine.HelpCommand());
     all.setResourceBundle(words());

@@ -10,16 +10,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import styloid.exchange.DefinitionFile;
-import styloid.exchange.FileProblem;
 import styloid.model.DefinitionText;
 import styloid.model.Entry;
 import styloid.model.EvaluationRecord;
+import styloid.model.FileProblem;
+import styloid.model.Item;
 import styloid.model.ItemKey;
+import styloid.model.ItemKind;
 import styloid.model.Message;
 import styloid.model.PatientRecord;
+import styloid.model.Snapshot;
 import styloid.model.TestId;
 import styloid.model.Value;
 import styloid.spi.EntryCheck;
+import styloid.spi.MixedUnits;
 import styloid.spi.TestDefinition;
 import styloid.spi.Texts;
 
@@ -78,8 +82,26 @@ final class EntryReview {
         refused.put(place, text(words("no-such-item", entry.key().toString(), test.version())));
       } else {
         entry.value().ifPresent(v -> value(entry, v, test, place, refused, unusual, texts));
+        if (!entry.confirmed()) {
+          List<Entry> before = entries.subList(0, i);
+          mixed(test, entry, before)
+              .map(texts::text)
+              .ifPresent(
+                  said ->
+                      unusual.merge(place, entry.key() + ": " + said, (a, b) -> a + " " + said));
+        }
       }
     }
+  }
+
+  private static Optional<Message> mixed(TestDefinition test, Entry entry, List<Entry> before) {
+    Item item = test.item(entry.key().item()).orElseThrow();
+    boolean several = item.kind() instanceof ItemKind.Number number && number.units().size() > 1;
+    return several
+        ? entry
+            .value()
+            .flatMap(v -> MixedUnits.question(item, entry.key(), v, Snapshot.of(before).entries()))
+        : Optional.empty();
   }
 
   private static void value(

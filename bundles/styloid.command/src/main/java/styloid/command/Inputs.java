@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import styloid.exchange.EvaluationFile;
-import styloid.exchange.FileProblem;
+import styloid.model.FileProblem;
 import styloid.model.Message;
 import styloid.model.PatientRecord;
 

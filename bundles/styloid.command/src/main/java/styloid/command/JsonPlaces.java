@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import styloid.exchange.FileProblem;
+import styloid.model.FileProblem;
 
 /** Finds the lines of JSON paths in a file that is known to be well formed. */
 final class JsonPlaces {

@@ -64,6 +64,7 @@ final class WorkbookCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InterruptedException, StoreException {
     paper();
+    surroundings.warm();
     if (files.isEmpty()) {
       return ofStore();
     }

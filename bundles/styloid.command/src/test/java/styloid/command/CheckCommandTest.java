@@ -54,6 +54,25 @@ class CheckCommandTest {
   }
 
   @Test
+  void aSetInTwoUnitsIsToldOnceUnlessConfirmed() throws IOException {
+    String pounds = "\"trial\": 2, \"value\": {\"amount\": \"60\", \"unit\": \"[lbf_av]\"}";
+    String again = pounds.replace("2,", "3,");
+    Path file =
+        Bench.file(
+            folder,
+            "a.json",
+            "00417",
+            force(Side.LEFT, "27.5"),
+            entry("hold/force", Side.LEFT, pounds),
+            entry("hold/force", Side.LEFT, again));
+    assertEquals(0, bench.run("check", file));
+    assertEquals(1, bench.err().lines().count(), bench.err());
+    assertTrue(
+        bench.err().contains("hold/force/left/none/2: 60 lb? The other readings of this set are"),
+        bench.err());
+  }
+
+  @Test
   void anUnusualValueThatWasConfirmedIsNot() throws IOException {
     String confirmed =
         entry(

@@ -35,6 +35,7 @@ import styloid.model.Results;
 import styloid.model.Side;
 import styloid.model.Snapshot;
 import styloid.model.Source;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Unit;
 import styloid.model.Value;
@@ -220,12 +221,18 @@ final class FakeSession implements Session {
   }
 
   @Override
-  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
+  public OpenEvaluation record(
+      ItemKey key, Value value, boolean confirmed, Optional<String> reason) {
     throw new UnsupportedOperationException();
   }
 
   @Override
-  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+  public Optional<Therapist> worker() {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void workAs(Therapist who) {
     throw new UnsupportedOperationException();
   }
 
@@ -256,6 +263,11 @@ final class FakeSession implements Session {
 
   @Override
   public void retrySaving() {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public void mute(ModuleFault fault) {
     throw new UnsupportedOperationException();
   }
 

@@ -5,7 +5,13 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
+import styloid.exchange.json.Excerpt;
+import styloid.exchange.json.Fields;
+import styloid.exchange.json.JsonReader;
+import styloid.exchange.json.Problems;
+import styloid.exchange.json.Where;
 import styloid.model.DefinitionText;
+import styloid.model.FileProblem;
 import styloid.spi.TestDefinition;
 
 /** The neutral written form of a test's definition and labels (JSON). */

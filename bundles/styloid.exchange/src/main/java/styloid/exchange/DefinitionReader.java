@@ -7,10 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import styloid.exchange.json.Decoder;
+import styloid.exchange.json.Decoders;
+import styloid.exchange.json.Fields;
+import styloid.exchange.json.Node;
+import styloid.exchange.json.Problems;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKind;
@@ -28,8 +34,8 @@ import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
 import styloid.spi.Timer;
 
-/** Reads the definition of a test with its labels. */
-final class DefinitionReader {
+/** Reads the definition of a test with its labels; conditions are shared with declared tests. */
+public final class DefinitionReader {
   static final int FORMAT = EvaluationReader.FORMAT;
 
   private static final Decoder<Set<Side>> SIDES = set(Decoders.code("side", Side.class));
@@ -116,7 +122,9 @@ final class DefinitionReader {
         f.may("askWhen", Fields.object(DefinitionReader::condition)).orElseGet(Condition::always);
     Demand demand = f.may("demand", Decoders.code("demand", Demand.class)).orElse(Demand.NONE);
     boolean optional = f.may("optional", Decoders::truth).orElse(false);
-    return f.make(() -> new Item(id, kind, sides, digits, trials, askWhen, demand, optional));
+    Optional<DigitJoint> joint = f.may("joint", Decoders.code("joint", DigitJoint.class));
+    return f.make(
+        () -> new Item(id, kind, sides, digits, trials, askWhen, demand, optional, joint));
   }
 
   private static ItemKind kind(Fields f) {
@@ -142,8 +150,9 @@ final class DefinitionReader {
     return f.make(() -> new ItemKind.Number(units, min, max, likelyMin, likelyMax, decimals));
   }
 
-  private static Condition condition(Fields f) {
-    String kind = f.oneOf("is", "recorded", "not", "all", "any", "always");
+  /** When an item is asked. */
+  public static Condition condition(Fields f) {
+    String kind = f.oneOf("is", "recorded", "chosen", "not", "all", "any", "always");
     if (kind == null) {
       f.may("item", Decoders::text);
       return f.make(() -> null);
@@ -156,6 +165,11 @@ final class DefinitionReader {
       case "recorded":
         ItemId recorded = f.need("recorded", Decoders.of(ItemId::new));
         return f.make(() -> new Condition.Recorded(recorded));
+      case "chosen":
+        String setting = f.need("setting", Decoders::text);
+        String code = f.need("chosen", Decoders::text);
+        String preset = f.need("preset", Decoders::text);
+        return f.make(() -> new Condition.Chosen(setting, code, preset));
       case "not":
         Condition negated = f.need("not", Fields.object(DefinitionReader::condition));
         return f.make(() -> new Condition.Not(negated));
@@ -184,7 +198,8 @@ final class DefinitionReader {
     Set<Side> sides = f.need("sides", SIDES);
     Set<Digit> digits = f.need("digits", DIGITS);
     Optional<String> group = f.may("group", Decoders::text);
-    return f.make(() -> new ResultDefinition(id, unit, decimals, sides, digits, group));
+    Set<String> notable = f.may("notable", set(Decoders::text)).orElseGet(Set::of);
+    return f.make(() -> new ResultDefinition(id, unit, decimals, sides, digits, group, notable));
   }
 
   private static Labels labels(Node node, Problems problems) {

@@ -2,17 +2,25 @@ package styloid.exchange;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import styloid.exchange.json.Decoders;
+import styloid.exchange.json.Excerpt;
+import styloid.exchange.json.Fields;
+import styloid.exchange.json.Node;
+import styloid.exchange.json.Problems;
 import styloid.model.Absence;
 import styloid.model.Choice;
 import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.EntryId;
 import styloid.model.EvaluationId;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.Precaution;
 import styloid.model.Quantity;
 import styloid.model.Side;
 import styloid.model.TestId;
@@ -41,7 +49,11 @@ final class EntryReader {
     Instant at = f.need("at", Decoders::instant);
     TherapistId by = f.may("by", Decoders.of(TherapistId::new)).orElse(therapist);
     boolean confirmed = f.may("confirmed", Decoders::truth).orElse(false);
-    Optional<String> override = f.may("override", Decoders::text);
+    Optional<String> reason = f.may("override", Decoders::text);
+    List<Precaution> overrode = f.list("overrode", Fields.object(EvaluationReader::precaution));
+    if (f.has("overrode") && !f.has("override")) {
+      f.problem("overrode", "\"override\" is missing: why was it done all the same?");
+    }
     if (by == null) {
       return null;
     }
@@ -54,7 +66,7 @@ final class EntryReader {
                 at,
                 by,
                 confirmed,
-                override));
+                reason.map(why -> new InSpite(why, overrode))));
   }
 
   /** The same place and time in the same evaluation always give the same id. */

@@ -8,6 +8,10 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import styloid.exchange.json.Fields;
+import styloid.exchange.json.JsonReader;
+import styloid.exchange.json.Problems;
+import styloid.model.FileProblem;
 import styloid.model.PatientRecord;
 
 /**

@@ -11,6 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import styloid.exchange.json.Decoder;
+import styloid.exchange.json.Decoders;
+import styloid.exchange.json.Excerpt;
+import styloid.exchange.json.Fields;
+import styloid.exchange.json.Node;
+import styloid.exchange.json.Problems;
 import styloid.model.DefinitionText;
 import styloid.model.Digit;
 import styloid.model.Entry;
@@ -43,7 +49,8 @@ final class EvaluationReader {
       return null;
     }
     Patient patient = f.need("patient", Fields.object(this::patient));
-    List<Precaution> precautions = f.list("precautions", Fields.object(this::precaution));
+    List<Precaution> precautions =
+        f.list("precautions", Fields.object(EvaluationReader::precaution));
     f.list("definitions", Fields.object(this::definition));
     List<EvaluationRecord> records = f.list("evaluations", Fields.object(this::evaluation));
     return f.make(() -> new PatientRecord(patient, precautions, records));
@@ -89,7 +96,7 @@ final class EvaluationReader {
                 height));
   }
 
-  private Precaution precaution(Fields f) {
+  static Precaution precaution(Fields f) {
     Precaution.Kind kind = f.need("kind", Decoders.code("precaution", Precaution.Kind.class));
     Region region = f.need("region", Decoders.code("region", Region.class));
     Side side = f.need("side", Decoders.code("side", Side.class));

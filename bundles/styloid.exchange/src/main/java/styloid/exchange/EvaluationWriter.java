@@ -13,6 +13,7 @@ import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationRecord;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.Patient;
 import styloid.model.PatientRecord;
@@ -166,8 +167,21 @@ final class EvaluationWriter {
     if (entry.confirmed()) {
       out.key("confirmed").truth(true);
     }
-    maybe("override", entry.override());
+    if (entry.override().isPresent()) {
+      override(entry.override().get());
+    }
     out.end();
+  }
+
+  private void override(InSpite override) throws IOException {
+    out.key("override").text(override.reason());
+    if (!override.precautions().isEmpty()) {
+      out.key("overrode").inlineList();
+      for (Precaution precaution : override.precautions()) {
+        precaution(precaution);
+      }
+      out.end();
+    }
   }
 
   /** A step of writing that can fail. */

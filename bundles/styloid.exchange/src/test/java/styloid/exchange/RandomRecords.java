@@ -22,6 +22,7 @@ import styloid.model.EntryId;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Ledger;
@@ -133,7 +134,11 @@ final class RandomRecords {
         Instant.ofEpochSecond(random.nextInt(), random.nextInt(3) == 0 ? random.nextInt(999) : 0),
         random.nextBoolean() ? therapist : new TherapistId(cut(filled(), 200)),
         random.nextBoolean(),
-        random.nextInt(4) == 0 ? Optional.of(cut(filled(), 500)) : Optional.empty());
+        random.nextInt(4) == 0 ? Optional.of(inSpite()) : Optional.empty());
+  }
+
+  private InSpite inSpite() {
+    return new InSpite(cut(filled(), 500), many(3, this::precaution));
   }
 
   ItemKey key() {

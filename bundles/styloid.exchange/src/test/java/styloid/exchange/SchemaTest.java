@@ -104,6 +104,8 @@ class SchemaTest {
           "unit": "kgf"               | "unit": "kg"
           "absent": "pain"            | "absent": "pain", "text": ""
           "confirmed": true           | "confirmed": "yes"
+          "confirmed": true           | "overrode": []
+          "confirmed": true           | "override": "x", "overrode": [{"kind": "no-resistance"}]
           "grip": "1"                 | "Grip": "1"
           "text": "38."               | "text": null
           """)

@@ -1,9 +1,12 @@
 package styloid.form;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import styloid.model.Absence;
 import styloid.model.Item;
 import styloid.model.ItemKey;
@@ -11,6 +14,7 @@ import styloid.model.Message;
 import styloid.model.Unit;
 import styloid.model.Value;
 import styloid.spi.EntryCheck;
+import styloid.spi.Texts;
 
 /** One field's way from text to entry: what is typed, asked, refused or left. Knows no window. */
 final class Entering {
@@ -38,15 +42,22 @@ final class Entering {
   private Mode mode = Mode.TEXT;
   private String text = "";
   private boolean dirty;
+  private final Set<Value> asked = new HashSet<>();
   private Optional<Value> pending = Optional.empty();
   private Optional<Message> message = Optional.empty();
   private Optional<String> reason = Optional.empty();
+  private Function<Value, Optional<Message>> doubts = value -> Optional.empty();
 
   Entering(ItemKey key, Item item, FormPort port, Locale locale) {
     this.key = Objects.requireNonNull(key, "key");
     this.item = Objects.requireNonNull(item, "item");
     this.port = port;
     this.locale = locale;
+  }
+
+  /** What else to ask about a value that could be recorded as it is. */
+  void asking(Function<Value, Optional<Message>> question) {
+    doubts = question;
   }
 
   Mode mode() {
@@ -65,6 +76,11 @@ final class Entering {
   /** Whether text is under way that is not the recorded value. */
   boolean dirty() {
     return dirty;
+  }
+
+  /** Whether nothing is under way: no text, no question. */
+  boolean idle() {
+    return mode == Mode.TEXT && !dirty;
   }
 
   /** Text kept from before a stop; it is under way again. */
@@ -99,7 +115,7 @@ final class Entering {
     } else if (mode == Mode.REASON) {
       return Then.STAY;
     }
-    return dirty ? commit(unit) : Then.NEXT;
+    return dirty ? commit(unit, true) : Then.NEXT;
   }
 
   /** The field loses the focus: what was typed is committed, what is asked stays asked. */
@@ -113,19 +129,36 @@ final class Entering {
     if (text.isBlank()) {
       revert();
     } else {
-      commit(unit);
+      commit(unit, false);
     }
   }
 
-  private Then commit(Unit unit) {
+  /**
+   * Records the text, or asks or refuses.
+   *
+   * @param keeps whether a value asked about before is kept now that it is given again
+   */
+  private Then commit(Unit unit, boolean keeps) {
     EntryCheck.Checked checked = EntryCheck.parse(text, item, unit, locale);
-    if (checked.accepted()) {
+    Optional<Message> doubt = checked.value().flatMap(doubts);
+    if (checked.accepted() && doubt.isEmpty()) {
       return record(checked.value().orElseThrow(), false);
     }
+    if (keeps && checked.value().filter(asked::contains).isPresent()) {
+      return record(checked.value().get(), true);
+    }
     pending = checked.value();
-    message = checked.problem().map(p -> p.text());
-    mode = checked.asks() ? Mode.QUESTION : Mode.REFUSED;
+    pending.ifPresent(asked::add);
+    message = both(checked.problem().map(p -> p.text()), doubt);
+    mode = pending.isPresent() ? Mode.QUESTION : Mode.REFUSED;
     return Then.STAY;
+  }
+
+  /** One question where two things are to be asked. */
+  static Optional<Message> both(Optional<Message> one, Optional<Message> other) {
+    return one.isPresent() && other.isPresent()
+        ? Optional.of(Message.of(Texts.COMMON, "check.and", one.get(), other.get()))
+        : one.or(() -> other);
   }
 
   /** A whole value was chosen with a single key or click. */
@@ -186,7 +219,7 @@ final class Entering {
     dirty = false;
     text = "";
     toText();
-    if (reason.isPresent() && !(value instanceof Absence)) {
+    if (reason.isPresent() && port.mayOverride() && !(value instanceof Absence)) {
       port.recordInSpite(key, value, confirmed, reason.get());
     } else {
       port.record(key, value, confirmed);

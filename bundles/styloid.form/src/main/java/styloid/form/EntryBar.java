@@ -1,5 +1,6 @@
 package styloid.form;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -17,6 +18,7 @@ final class EntryBar extends HBox {
   private final Label place = new Label();
   private final Label stands = new Label();
   private final Label rest = new Label();
+  private final Label keys;
 
   EntryBar(Texts texts) {
     super(12);
@@ -24,9 +26,10 @@ final class EntryBar extends HBox {
     getStyleClass().add("entry-bar");
     setAlignment(Pos.CENTER_LEFT);
     place.getStyleClass().add("entry-place");
+    place.setWrapText(true);
     stands.getStyleClass().add("entry-stands");
     stands.setMinWidth(Region.USE_PREF_SIZE);
-    Label keys = new Label(texts.label(FormView.SCOPE, "bar.keys"));
+    keys = new Label(texts.label(FormView.SCOPE, "bar.keys"));
     keys.getStyleClass().add("hint");
     keys.setMinWidth(Region.USE_PREF_SIZE);
     Region gap = new Region();
@@ -35,6 +38,18 @@ final class EntryBar extends HBox {
     rest.setMinWidth(Region.USE_PREF_SIZE);
     rest(Optional.empty());
     getChildren().addAll(place, stands, gap, rest, keys);
+    widthProperty().addListener((o, was, is) -> fit());
+  }
+
+  /** Where one is must be read whole; the keys, which stand in the card of keys too, give way. */
+  private void fit() {
+    double needed = 4 * getSpacing() + getInsets().getLeft() + getInsets().getRight();
+    for (Label label : List.of(place, stands, rest, keys)) {
+      needed += label == rest && !rest.isVisible() ? 0 : label.prefWidth(-1);
+    }
+    boolean room = getWidth() == 0 || needed <= getWidth();
+    keys.setVisible(room);
+    keys.setManaged(room);
   }
 
   void show(Field field) {
@@ -47,6 +62,7 @@ final class EntryBar extends HBox {
       text.append(text.length() == 0 ? "" : ", ").append(range(n));
     }
     stands.setText(text.toString());
+    fit();
   }
 
   /** How long the hand should still rest; a hint that stops nobody. */
@@ -55,6 +71,7 @@ final class EntryBar extends HBox {
         seconds.map(s -> texts.text(Message.of(FormView.SCOPE, "bar.rest", s))).orElse(""));
     rest.setVisible(seconds.isPresent());
     rest.setManaged(seconds.isPresent());
+    fit();
   }
 
   private String range(ItemKind.Number kind) {

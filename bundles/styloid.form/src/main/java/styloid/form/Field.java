@@ -9,11 +9,17 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import styloid.model.Absence;
 import styloid.model.Entry;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
+import styloid.model.Message;
+import styloid.model.PatientContext;
 import styloid.model.Precaution;
 import styloid.model.Unit;
 import styloid.model.Value;
+import styloid.spi.MixedUnits;
 import styloid.spi.Texts;
+import styloid.spi.slip.Doubt;
+import styloid.spi.slip.Slips;
 
 /**
  * One value on the screen: its control, the word for how it stands, and its note. A withheld or
@@ -49,6 +55,7 @@ abstract class Field {
     this.home = home;
     this.roomy = room != ChoiceField.Room.TIGHT;
     this.entering = new Entering(stop.key(), stop.item(), home.port(), home.texts().locale());
+    entering.asking(this::doubt);
     this.note = new Note(this);
     box.setAlignment(Pos.CENTER_LEFT);
     box.getStyleClass().add("field");
@@ -60,6 +67,13 @@ abstract class Field {
     words.setFocusTraversable(true);
     words.setOnMouseClicked(e -> words.requestFocus());
     words.focusedProperty().addListener((o, was, is) -> home.focusChanged(this, is));
+  }
+
+  private Optional<Message> doubt(Value value) {
+    PatientContext context = home.state().context();
+    return Entering.both(
+        MixedUnits.question(stop.item(), key(), value, context.snapshot().entries()),
+        Slips.look(stop.group(), stop.item(), key(), value, context).map(Doubt::question));
   }
 
   /** Called once the subclass has made its control. */
@@ -116,20 +130,32 @@ abstract class Field {
 
   /** Whether a precaution keeps it closed: one that forbids it, and no reason to override. */
   boolean withheld() {
-    return entering.reason().isEmpty() && !precautions().isEmpty();
+    boolean open = entering.reason().isPresent() && home.port().mayOverride();
+    return !open && !precautions().isEmpty();
   }
 
   /** The reason an entry here was made with, or the one given for those to come. */
   Optional<String> overridden() {
     return entering
         .reason()
-        .or(() -> home.state().context().snapshot().entry(key()).flatMap(Entry::override));
+        .or(
+            () ->
+                home.state()
+                    .context()
+                    .snapshot()
+                    .entry(key())
+                    .flatMap(Entry::override)
+                    .map(InSpite::reason));
   }
 
-  /** Asks why it is done although it is withheld. */
+  /** Asks why it is done although it is withheld; only who is licensed is asked that. */
   final void askWhy() {
-    if (!home.state().readOnly() && withheld()) {
+    if (home.state().readOnly() || !withheld()) {
+      return;
+    } else if (home.port().mayOverride()) {
       note.askWhy();
+    } else {
+      home.port().askWhoWorks();
     }
   }
 
@@ -219,7 +245,7 @@ abstract class Field {
   }
 
   String say(String messageKey, Object... args) {
-    return home.texts().text(styloid.model.Message.of(FormView.SCOPE, messageKey, args));
+    return home.texts().text(Message.of(FormView.SCOPE, messageKey, args));
   }
 
   private String accessibleName(Optional<Value> value, FieldStatus now) {

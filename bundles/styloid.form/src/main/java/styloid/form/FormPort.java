@@ -20,14 +20,29 @@ public interface FormPort {
   /**
    * Takes a value that a precaution withholds into the record, with the reason why.
    *
-   * @param reason as the therapist wrote it, 1 to {@value styloid.model.Entry#LONGEST_REASON}
+   * @param reason as the therapist wrote it, 1 to {@value styloid.model.InSpite#LONGEST_REASON}
    *     characters
    */
   void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason);
 
+  /** Whether who works may record what a precaution withholds; nobody may until it is known. */
+  default boolean mayOverride() {
+    return false;
+  }
+
+  /** Somebody who may not override wanted to; whoever shows the form may ask who works. */
+  default void askWhoWorks() {
+    // nothing can be asked
+  }
+
   /** How long a timer runs here, in seconds; its usual length unless the user set another. */
   default int seconds(Timer timer) {
     return timer.seconds();
+  }
+
+  /** The keys of the user's foot pedals. */
+  default Pedals pedals() {
+    return Pedals.NONE;
   }
 
   /** Keeps text under way in a field; blank drops it. */

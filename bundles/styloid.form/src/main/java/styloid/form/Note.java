@@ -1,7 +1,7 @@
 package styloid.form;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -9,7 +9,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import styloid.model.Absence;
-import styloid.model.Entry;
+import styloid.model.InSpite;
 import styloid.model.Precaution;
 import styloid.spi.Texts;
 
@@ -67,8 +67,8 @@ final class Note extends VBox {
 
   private void reasonGiven() {
     String reason = why.getText().strip();
-    if (reason.isEmpty() || reason.length() > Entry.LONGEST_REASON) {
-      text.setText(withheld() + " " + field.say("note.override-refused", Entry.LONGEST_REASON));
+    if (reason.isEmpty() || reason.length() > InSpite.LONGEST_REASON) {
+      text.setText(withheld() + " " + field.say("note.override-refused", InSpite.LONGEST_REASON));
     } else {
       closeWhy();
       field.open(reason);
@@ -113,7 +113,8 @@ final class Note extends VBox {
     if (here && field.withheld()) {
       show("note-withheld", withheld() + reason(), List.of());
       if (!field.home.state().readOnly()) {
-        offers.getChildren().add(hint("note.withheld"));
+        boolean may = field.home.port().mayOverride();
+        offers.getChildren().add(hint(may ? "note.withheld" : "note.withheld-unlicensed"));
       }
     } else if (here && !field.precautions().isEmpty()) {
       show("note-withheld", withheld() + reason(), List.copyOf(answers));
@@ -130,11 +131,15 @@ final class Note extends VBox {
 
   private String withheld() {
     Texts texts = field.home.texts();
-    Optional<Precaution> first = field.precautions().stream().findFirst();
-    String what = first.map(p -> PrecautionText.of(p, texts)).orElse("");
-    boolean nobody = first.filter(p -> p.setBy().isBlank()).isPresent();
-    String by = nobody ? ", " + field.say("set-by-nobody") : "";
-    return place() + field.say("withheld", what + by + ".");
+    String all =
+        field.precautions().stream()
+            .map(p -> PrecautionText.of(p, texts) + author(p))
+            .collect(Collectors.joining("; "));
+    return place() + field.say("withheld", all + ".");
+  }
+
+  private String author(Precaution precaution) {
+    return precaution.setBy().isBlank() ? ", " + field.say("set-by-nobody") : "";
   }
 
   private String reason() {

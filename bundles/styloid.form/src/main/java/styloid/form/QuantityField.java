@@ -22,7 +22,7 @@ final class QuantityField extends Field {
     super(stop, home, room);
     this.kind = kind;
     text.getStyleClass().add("number");
-    text.setPrefColumnCount(roomy ? 5 : 3);
+    text.setPrefColumnCount(room == ChoiceField.Room.NARROW ? 4 : roomy ? 5 : 3);
     text.textProperty().addListener((o, was, is) -> edited(is));
     sign.getStyleClass().add("unit");
     if (kind.units().size() > 1) {
@@ -59,8 +59,19 @@ final class QuantityField extends Field {
   @Override
   void nextUnit() {
     List<Unit> units = kind.units();
-    chosen = Optional.of(units.get((units.indexOf(unit()) + 1) % units.size()));
+    Unit shown = recorded().map(Quantity::unit).orElseGet(this::unit);
+    chosen = Optional.of(units.get((units.indexOf(shown) + 1) % units.size()));
+    // a recorded reading keeps its unit: under another one it is a new reading, still to be kept
+    recorded().ifPresent(q -> entering.type(home.texts().number(q.amount())));
     draw();
+  }
+
+  /** The reading on record, while no text is under way. */
+  private Optional<Quantity> recorded() {
+    return home.state()
+        .value(key())
+        .filter(v -> !entering.dirty() && v instanceof Quantity)
+        .map(Quantity.class::cast);
   }
 
   @Override
@@ -79,9 +90,7 @@ final class QuantityField extends Field {
       }
       drawing = false;
     }
-    boolean recorded = !entering.dirty() && value.orElse(null) instanceof Quantity;
-    Unit unit = recorded && chosen.isEmpty() ? ((Quantity) value.orElseThrow()).unit() : unit();
-    sign.setText(unit.sign());
+    sign.setText(recorded().map(Quantity::unit).orElseGet(this::unit).sign());
   }
 
   private String words(Value value) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
@@ -97,6 +98,54 @@ class FormWindowTest {
         Optional.of(new Choice("limited")), memory.value(SampleTest.key("flexion", Side.LEFT)));
     assertEquals(
         Optional.of(new Choice("yes")), memory.value(SampleTest.key("flexion-pain", Side.LEFT)));
+  }
+
+  private static ItemKey power(Side side, int trial) {
+    return new ItemKey(SampleTest.ID, new styloid.model.ItemId("power"), side, Digit.NONE, trial);
+  }
+
+  @Test
+  void aSetThatTurnsToAnotherUnitIsAskedAboutOnce() {
+    goTo(power(Side.RIGHT, 1));
+    type("38.5");
+    press(KeyCode.ENTER);
+    assertEquals(power(Side.LEFT, 1), at());
+    type("80lb");
+    press(KeyCode.ENTER);
+    assertEquals(power(Side.LEFT, 1), at());
+    assertTrue(memory.value(power(Side.LEFT, 1)).isEmpty());
+    assertTrue(
+        Window.on(() -> form.lookupAll(".note-question .note-text")).stream()
+            .map(label -> ((Label) label).getText())
+            .anyMatch(text -> text.contains("The other readings of this set are in kg.")));
+    press(KeyCode.ENTER);
+    assertEquals(
+        Optional.of(Quantity.of("80", Unit.POUND_FORCE)), memory.value(power(Side.LEFT, 1)));
+    assertTrue(memory.entries.get(1).confirmed());
+    type("37.5 kg");
+    press(KeyCode.ENTER);
+    type("81 lb");
+    press(KeyCode.ENTER);
+    assertEquals(power(Side.RIGHT, 3), at());
+    assertEquals(
+        Optional.of(Quantity.of("81", Unit.POUND_FORCE)), memory.value(power(Side.LEFT, 2)));
+    assertEquals(
+        Optional.of(Quantity.of("38.5", Unit.KILOGRAM_FORCE)), memory.value(power(Side.RIGHT, 1)));
+  }
+
+  @Test
+  void anotherUnitUnderARecordedReadingIsANewReadingStillToBeKept() {
+    goTo(power(Side.RIGHT, 1));
+    type("38.5");
+    press(KeyCode.ENTER);
+    goTo(power(Side.RIGHT, 1));
+    type("u");
+    assertEquals(
+        Optional.of(Quantity.of("38.5", Unit.KILOGRAM_FORCE)), memory.value(power(Side.RIGHT, 1)));
+    assertEquals("38.5", memory.drafts.get(power(Side.RIGHT, 1)));
+    press(KeyCode.ENTER);
+    assertEquals(
+        Optional.of(Quantity.of("38.5", Unit.POUND_FORCE)), memory.value(power(Side.RIGHT, 1)));
   }
 
   @Test

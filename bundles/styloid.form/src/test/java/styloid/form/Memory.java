@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.UUID;
 import styloid.model.Entry;
 import styloid.model.EntryId;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.PatientContext;
 import styloid.model.TherapistId;
@@ -21,6 +22,7 @@ final class Memory implements FormPort {
   final List<Entry> entries = new ArrayList<>();
   final Map<ItemKey, String> drafts = new HashMap<>();
   final List<String> calls = new ArrayList<>();
+  boolean licensed = true;
   private final TestDefinition test;
   private PatientContext context;
   private Runnable changed = () -> {};
@@ -49,7 +51,17 @@ final class Memory implements FormPort {
 
   @Override
   public void recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
-    add(key, Optional.of(value), confirmed, Optional.of(reason));
+    add(key, Optional.of(value), confirmed, Optional.of(new InSpite(reason, List.of())));
+  }
+
+  @Override
+  public boolean mayOverride() {
+    return licensed;
+  }
+
+  @Override
+  public void askWhoWorks() {
+    calls.add("who works");
   }
 
   private void add(ItemKey key, Optional<Value> value, boolean confirmed) {
@@ -57,7 +69,7 @@ final class Memory implements FormPort {
   }
 
   private void add(
-      ItemKey key, Optional<Value> value, boolean confirmed, Optional<String> override) {
+      ItemKey key, Optional<Value> value, boolean confirmed, Optional<InSpite> override) {
     Entry entry =
         new Entry(
             new EntryId(new UUID(3, entries.size())),

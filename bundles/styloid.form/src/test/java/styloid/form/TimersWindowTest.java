@@ -8,10 +8,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.event.Event;
 import javafx.scene.Node;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -19,8 +21,10 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import styloid.model.Absence;
 import styloid.model.Choice;
 import styloid.model.Digit;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Quantity;
@@ -219,7 +223,46 @@ class TimersWindowTest {
     type("1");
     assertEquals(Optional.of(new Choice("strong")), memory.value(hold));
     assertEquals(
-        Optional.of("released today"), memory.entries.get(memory.entries.size() - 1).override());
+        Optional.of("released today"),
+        memory.entries.get(memory.entries.size() - 1).override().map(InSpite::reason));
+  }
+
+  @Test
+  void whoIsNotLicensedSeesWhoSetItAndIsAskedWhoWorks() {
+    memory.licensed = false;
+    ItemKey hold = HOLD.opposite();
+    goTo(hold);
+    List<String> said = Window.on(() -> labels());
+    assertTrue(said.stream().anyMatch(w -> w.contains("set by")), said::toString);
+    assertTrue(
+        said.stream().anyMatch(w -> w.contains("Only a licensed therapist")), said::toString);
+    type("o");
+    assertEquals(List.of("who works"), memory.calls);
+    type("1");
+    assertEquals(Optional.empty(), memory.value(hold));
+    type("*");
+    assertTrue(memory.value(hold).orElseThrow() instanceof Absence);
+  }
+
+  private List<String> labels() {
+    return form.lookupAll(".label").stream()
+        .filter(n -> n.isVisible() && n instanceof Labeled)
+        .map(n -> String.valueOf(((Labeled) n).getText()))
+        .toList();
+  }
+
+  @Test
+  void aPlaceOpenedClosesAgainWhenSomebodyWorksWhoIsNotLicensed() {
+    ItemKey hold = HOLD.opposite();
+    goTo(hold);
+    type("o");
+    TextField why = (TextField) Window.on(() -> stage.getScene().getFocusOwner());
+    Window.run(() -> why.setText("released today"));
+    Window.run(() -> why.fireEvent(new javafx.event.ActionEvent()));
+    Window.settle();
+    memory.licensed = false;
+    type("1");
+    assertEquals(Optional.empty(), memory.value(hold));
   }
 
   @Test

@@ -1,9 +1,9 @@
 package styloid.grading;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.osgi.service.component.annotations.Component;
 import styloid.model.Digit;
 import styloid.model.ItemId;
@@ -20,6 +20,8 @@ import styloid.spi.TestModule;
 /** Grades the strength of each motion by position and hand resistance. */
 @Component(service = TestModule.class)
 public final class Grading implements TestModule {
+  private static final List<Side> SIDES = List.of(Side.RIGHT, Side.LEFT);
+
   private final List<Motion> catalogue = Motion.catalogue(Muscle.table());
   private final List<Supply> supplies = Supply.all(catalogue);
   private final TestDefinition definition = GradingDefinition.build(catalogue);
@@ -32,31 +34,24 @@ public final class Grading implements TestModule {
   @Override
   public List<Result> results(PatientContext context) {
     ArrayList<Result> results = new ArrayList<>();
-    List<Place> places = places(context);
-    for (Place place : places) {
-      results.add(GradeResult.of(place));
-      results.add(DoubtResult.of(place));
-    }
-    for (Supply supply : supplies) {
-      for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-        results.addAll(RollUp.of(supply, side, places));
-      }
-    }
-    return results;
-  }
-
-  private List<Place> places(PatientContext context) {
-    ArrayList<Place> places = new ArrayList<>();
+    EnumMap<Side, List<Place>> places = new EnumMap<>(Side.class);
+    SIDES.forEach(side -> places.put(side, new ArrayList<>()));
     for (int i = 0; i < catalogue.size(); i++) {
       Motion motion = catalogue.get(i);
       Group group = definition.groups().get(i);
-      for (Side side : List.of(Side.RIGHT, Side.LEFT)) {
-        for (Digit digit : new TreeSet<>(motion.digits())) {
-          places.add(new Place(context, motion, group, side, digit));
+      for (Side side : SIDES) {
+        for (Digit digit : motion.eachDigit()) {
+          Place place = new Place(context, motion, group, side, digit);
+          places.get(side).add(place);
+          results.add(GradeResult.of(place));
+          results.add(DoubtResult.of(place));
         }
       }
     }
-    return places;
+    for (Supply supply : supplies) {
+      SIDES.forEach(side -> results.addAll(RollUp.of(supply, side, places.get(side))));
+    }
+    return results;
   }
 
   /** Leaves out what is merely not begun, or every visit would print the whole catalogue. */

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import styloid.grading.Observed.Felt;
 import styloid.grading.Observed.Hold;
@@ -43,8 +44,10 @@ import styloid.spi.Timer;
 final class GradingDefinition {
   static final TestId ID = new TestId("grading");
   static final TestId GONIOMETRY = new TestId("goniometry");
-  static final List<String> TEST_CAUTIONS =
-      List.of("tendon-repair", "gravity-first", "mid-range", "stop-at-pain", "reduced-together");
+  static final List<String> TEST_CAUTIONS = List.of("tendon-repair", "mid-range", "stop-at-pain");
+
+  /** Where the weight of the part matters; elsewhere they would contradict the criteria shown. */
+  private static final List<String> GRAVITY_CAUTIONS = List.of("gravity-first", "reduced-together");
 
   private static final ItemKind.Choices GRADES =
       new ItemKind.Choices(Grade.rankedGrades().stream().map(Grade::code).toList());
@@ -55,28 +58,30 @@ final class GradingDefinition {
   /** How long a resisted position is held. */
   private static final int HOLD_SECONDS = 3;
 
+  private static final Setting SCHEME =
+      new Setting(
+          Scheme.CHOICE,
+          Stream.of(Scheme.values()).map(Scheme::code).toList(),
+          Scheme.WHOLE.code());
+
   private GradingDefinition() {}
 
   static TestDefinition build(List<Motion> catalogue) {
     LinkedHashSet<String> cautions = new LinkedHashSet<>(TEST_CAUTIONS);
-    catalogue.forEach(motion -> cautions.addAll(motion.cautions()));
+    catalogue.forEach(motion -> cautions.addAll(cautions(motion)));
     return new TestDefinition(
-            ID,
-            "1.0",
-            20,
-            catalogue.stream().map(GradingDefinition::group).toList(),
-            cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
-            TEST_CAUTIONS,
-            results(catalogue),
-            Set.of(GONIOMETRY),
-            Words.complete(Labels.beside(GradingDefinition.class), catalogue))
-        .withTimers(catalogue.stream().map(GradingDefinition::hold).toList())
-        .withSettings(
-            List.of(
-                new Setting(
-                    Scheme.CHOICE,
-                    Stream.of(Scheme.values()).map(Scheme::code).toList(),
-                    Scheme.WHOLE.code())));
+        ID,
+        "1.1",
+        20,
+        catalogue.stream().map(GradingDefinition::group).toList(),
+        cautions.stream().map(id -> new Caution(id, Source.commonPractice())).toList(),
+        TEST_CAUTIONS,
+        results(catalogue),
+        Set.of(GONIOMETRY),
+        Words.complete(Labels.beside(GradingDefinition.class), catalogue),
+        Optional.empty(),
+        catalogue.stream().map(GradingDefinition::hold).toList(),
+        List.of(SCHEME));
   }
 
   private static Timer hold(Motion motion) {
@@ -95,11 +100,21 @@ final class GradingDefinition {
         motion.id(),
         motion.region(),
         motion.loads(),
-        items(motion).stream().map(item -> item.withDigits(motion.digits())).toList(),
+        items(motion).stream()
+            .map(item -> item.withDigits(motion.digits()).about(motion.joint()))
+            .toList(),
         Group.Walk.SIDE_BY_SIDE,
         perDigit ? Group.Layout.DIGIT_GRID : Group.Layout.LEFT_RIGHT_TABLE,
-        motion.cautions(),
+        cautions(motion),
         guide(motion));
+  }
+
+  private static List<String> cautions(Motion motion) {
+    ArrayList<String> all = new ArrayList<>(motion.cautions());
+    if (motion.criteria() == Criteria.GRAVITY) {
+      all.addAll(GRAVITY_CAUTIONS);
+    }
+    return all;
   }
 
   /** Each step is asked only while the grade is not decided; an own grade typed ends the asking. */
@@ -111,6 +126,13 @@ final class GradingDefinition {
     Condition untyped =
         not(is(typed, Grade.rankedGrades().stream().map(Grade::code).toArray(String[]::new)));
     boolean gravity = motion.criteria() == Criteria.GRAVITY;
+    // with plus and minus the share of the range against gravity is the grade
+    Condition open =
+        any(
+            is(range, "none"),
+            all(
+                not(SCHEME.is(Scheme.PLUS_MINUS.code())),
+                is(range, "more-than-half", "less-than-half")));
     ArrayList<Item> items = new ArrayList<>();
     items.add(
         Item.bothSides(range, choices(Range.values()), Demand.ACTIVE_MOTION).askedWhen(untyped));
@@ -124,7 +146,7 @@ final class GradingDefinition {
     if (gravity) {
       items.add(
           item(motion, Observation.REDUCED, Reduced.values(), Demand.ACTIVE_MOTION)
-              .askedWhen(all(untyped, is(range, "more-than-half", "less-than-half", "none"))));
+              .askedWhen(all(untyped, open)));
     }
     items.add(
         item(motion, Observation.CONTRACTION, Felt.values(), Demand.ACTIVE_MOTION)
@@ -176,23 +198,41 @@ final class GradingDefinition {
         Optional.of(motion.position()),
         Optional.of(motion.gravityReduced()),
         lines,
-        motion.pose(),
-        motion.marks());
+        motion.picture(),
+        List.of(new Guide.ItemPicture(reduced(motion), true, motion.reducedPicture())),
+        List.of());
+  }
+
+  /** Where gravity hardly matters a contraction is felt for in the second position alone. */
+  private static Set<ItemId> reduced(Motion motion) {
+    ItemId contraction = new ItemId(motion.id() + "-" + Observation.CONTRACTION.code());
+    ItemId range = new ItemId(motion.id() + "-" + Observation.REDUCED.code());
+    return motion.criteria() == Criteria.GRAVITY ? Set.of(range, contraction) : Set.of(contraction);
   }
 
   private static List<ResultDefinition> results(List<Motion> catalogue) {
     ArrayList<ResultDefinition> results = new ArrayList<>();
     for (Motion motion : catalogue) {
-      for (ResultId id : motion.names().results().values()) {
-        results.add(
-            new ResultDefinition(
-                id, Optional.empty(), 0, Item.BOTH, motion.digits(), Optional.of(motion.id())));
-      }
+      motion.names().results().forEach((kind, id) -> results.add(beside(motion, kind, id)));
     }
     for (Supply supply : Supply.all(catalogue)) {
       supply.results().forEach((kind, id) -> results.add(rollUp(kind, id)));
     }
     return results;
+  }
+
+  /** Any grade below 5 and any doubt is out of the ordinary; resistance withheld is not. */
+  private static ResultDefinition beside(Motion motion, String kind, ResultId id) {
+    Set<String> notable =
+        kind.equals("grade")
+            ? Grade.rankedGrades().stream()
+                .filter(grade -> grade != Grade.G5)
+                .map(Grade::code)
+                .collect(Collectors.toSet())
+            : DoubtResult.DOUBTS;
+    return new ResultDefinition(
+            id, Optional.empty(), 0, Item.BOTH, motion.digits(), Optional.of(motion.id()))
+        .notableAt(notable);
   }
 
   private static ResultDefinition rollUp(String kind, ResultId id) {

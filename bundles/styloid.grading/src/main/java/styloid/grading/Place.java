@@ -1,10 +1,12 @@
 package styloid.grading;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import styloid.grading.Observed.Felt;
 import styloid.grading.Observed.Hold;
 import styloid.grading.Observed.Observation;
@@ -16,6 +18,7 @@ import styloid.model.Digit;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.Message;
 import styloid.model.PatientContext;
 import styloid.model.Precaution;
 import styloid.model.Region;
@@ -27,6 +30,14 @@ import styloid.spi.Withheld;
 
 /** One motion of one side and digit in one evaluation: what stands in the record about it. */
 final class Place {
+  private static final Map<String, Range> RANGES = byCode(Range.values());
+  private static final Map<String, Hold> HOLDS = byCode(Hold.values());
+  private static final Map<String, Reduced> REDUCED = byCode(Reduced.values());
+  private static final Map<String, Felt> FELT = byCode(Felt.values());
+  private static final List<Observation> ALL = List.of(Observation.values());
+  private static final List<Observation> RANGE_ONLY =
+      ALL.stream().filter(what -> what != Observation.REDUCED).toList();
+
   private final PatientContext context;
   private final Motion motion;
   private final Side side;
@@ -36,6 +47,7 @@ final class Place {
   private final Observed observed;
   private final Optional<Grade> typed;
   private final Decision decision;
+  private final Optional<Message> inWords;
 
   /** A motion as recorded; {@code group} is the motion's in the definition. */
   Place(PatientContext context, Motion motion, Group group, Side side, Digit digit) {
@@ -49,15 +61,16 @@ final class Place {
     resistanceLimits = limits(group);
     observed =
         new Observed(
-            answer(Observation.RANGE, Range.values()),
-            answer(Observation.HOLD, Hold.values()),
+            answer(Observation.RANGE, RANGES),
+            answer(Observation.HOLD, HOLDS),
             observations().contains(Observation.REDUCED)
-                ? answer(Observation.REDUCED, Reduced.values())
+                ? answer(Observation.REDUCED, REDUCED)
                 : Optional.empty(),
-            answer(Observation.CONTRACTION, Felt.values()),
+            answer(Observation.CONTRACTION, FELT),
             resistanceWithheld());
     typed = context.snapshot().choice(itemKey("typed")).flatMap(Grade::of);
     decision = GradeRule.decide(observed, scheme(), motion.criteria());
+    inWords = grade().map(this::inWords);
   }
 
   private List<Precaution> limits(Group group) {
@@ -70,16 +83,12 @@ final class Place {
     return Withheld.by(group, item, hold, context.precautions(), context.evaluation().date());
   }
 
-  private <E extends Enum<E>> Optional<E> answer(Observation what, E[] answers) {
-    Optional<String> code = context.snapshot().choice(key(what));
-    if (code.isPresent()) {
-      for (E answer : answers) {
-        if (Codes.of(answer).equals(code.get())) {
-          return Optional.of(answer);
-        }
-      }
-    }
-    return Optional.empty();
+  private <E> Optional<E> answer(Observation what, Map<String, E> answers) {
+    return context.snapshot().choice(key(what)).map(answers::get);
+  }
+
+  private static <E extends Enum<E>> Map<String, E> byCode(E[] answers) {
+    return Stream.of(answers).collect(Collectors.toUnmodifiableMap(Codes::of, answer -> answer));
   }
 
   private boolean resistanceWithheld() {
@@ -127,11 +136,7 @@ final class Place {
 
   /** What can be observed of this motion, in the order it is asked. */
   List<Observation> observations() {
-    ArrayList<Observation> all = new ArrayList<>(List.of(Observation.values()));
-    if (motion.criteria() == Criteria.RANGE_ONLY) {
-      all.remove(Observation.REDUCED);
-    }
-    return all;
+    return motion.criteria() == Criteria.RANGE_ONLY ? RANGE_ONLY : ALL;
   }
 
   Observed observed() {
@@ -171,6 +176,19 @@ final class Place {
             decision instanceof Decision.Given given
                 ? Optional.of(given.grade())
                 : Optional.empty());
+  }
+
+  /** The motion, digit and grade in force, in words; empty where there is no grade. */
+  Optional<Message> inWords() {
+    return inWords;
+  }
+
+  private Message inWords(Grade grade) {
+    Message name = Message.of(GradingDefinition.ID, "group." + motion.id());
+    Message words = Message.of(GradingDefinition.ID, "choice." + grade.code());
+    return digit == Digit.NONE
+        ? Message.of(GradingDefinition.ID, "step.motion", name, words)
+        : Message.of(GradingDefinition.ID, "step.motion-of-digit", name, digit, words);
   }
 
   /** End of the {@code active} or {@code passive} range in degrees; more motion is greater. */

@@ -36,44 +36,26 @@ final class RollUp {
     this.side = side;
   }
 
+  /** The results of one side; {@code places} are all of that side. */
   static List<Result> of(Supply supply, Side side, List<Place> places) {
     RollUp rollUp = new RollUp(supply, side);
-    for (Place place : places) {
-      if (place.side() == side) {
-        rollUp.add(place);
-      }
+    for (Supply.Served served : supply.served()) {
+      rollUp.sources.addAll(served.sources());
+      rollUp.add(places.get(served.at()));
     }
     return rollUp.results();
   }
 
   private void add(Place place) {
-    boolean serves = false;
-    for (Muscle muscle : place.motion().muscles(place.digit())) {
-      if (supply.gathers(muscle)) {
-        serves = true;
-        sources.add(muscle.source());
-      }
-    }
-    if (!serves) {
-      return;
-    }
     Optional<Grade> grade = place.grade();
     if (grade.isEmpty()) {
       open.add(place.key(Observation.RANGE));
       return;
     }
-    restsOn.add(motion(place, grade.get()));
+    place.inWords().ifPresent(restsOn::add);
     if (grade.get().ranked()) {
       grades.add(grade.get());
     }
-  }
-
-  private static Message motion(Place place, Grade grade) {
-    Message name = Message.of(ID, "group." + place.motion().id());
-    Message words = Message.of(ID, "choice." + grade.code());
-    return place.digit() == Digit.NONE
-        ? Message.of(ID, "step.motion", name, words)
-        : Message.of(ID, "step.motion-of-digit", name, place.digit(), words);
   }
 
   private List<Result> results() {

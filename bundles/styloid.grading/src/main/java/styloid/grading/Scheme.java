@@ -11,11 +11,13 @@ enum Scheme {
   /** The clinic's choice; {@link #WHOLE} when unset or none of the two. */
   static final String CHOICE = "grading.scheme";
 
+  private final String code = Codes.of(this);
+
   static Scheme of(Map<String, String> choices) {
     return choices.getOrDefault(CHOICE, "").equals(PLUS_MINUS.code()) ? PLUS_MINUS : WHOLE;
   }
 
   String code() {
-    return Codes.of(this);
+    return code;
   }
 }

@@ -46,7 +46,8 @@ class GradeRuleTest {
     assertEquals(table.size(), used.size(), "each row of the table must decide something");
   }
 
-  private static List<String[]> table() throws IOException {
+  /** The table written without the program. */
+  static List<String[]> table() throws IOException {
     try (InputStream in = GradeRuleTest.class.getResourceAsStream("grades.csv")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8)
           .lines()
@@ -56,8 +57,8 @@ class GradeRuleTest {
     }
   }
 
-  private static String[] first(
-      List<String[]> table, Criteria criteria, Scheme scheme, Observed seen) {
+  /** The row that decides; the outcome is its last cell. */
+  static String[] first(List<String[]> table, Criteria criteria, Scheme scheme, Observed seen) {
     List<String> cells =
         List.of(
             Codes.of(criteria),

@@ -331,15 +331,23 @@ class RecordedGradeTest {
   }
 
   /** Walks every way through the questions as a form does, and asks what the rule asks. */
-  @Test
-  void conditionsAskExactlyWhatTheRuleNeedsNextAndStopWhenItIsDecided() {
-    int ends = 0;
-    for (String motion : List.of("wrist-flexion", "thumb-opposition")) {
-      ends +=
-          walk(definition.groupOf(new ItemId(motion + "-range")).orElseThrow(), Snapshot.empty());
-    }
-    // full: 8 holds; short of full with gravity: 3, 3, 4 ways; range alone: 1, 1, 2 ways
-    assertEquals(8 + 3 + 3 + 4 + 8 + 1 + 1 + 2, ends);
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          # full: 8 holds; short of full: 3, 3, 4 ways with gravity
+          whole,      wrist-flexion,    18
+          # the share of the range is the grade: 1, 1, 4 ways
+          plus-minus, wrist-flexion,    14
+          # range alone: 1, 1, 2 ways
+          whole,      thumb-opposition, 12
+          plus-minus, thumb-opposition, 12
+          """)
+  void conditionsAskExactlyWhatTheRuleNeedsNextAndStopWhenItIsDecided(
+      String scheme, String motion, int ends) {
+    Snapshot nothing = Snapshot.empty().under(Map.of(Scheme.CHOICE, scheme));
+    assertEquals(
+        ends, walk(definition.groupOf(new ItemId(motion + "-range")).orElseThrow(), nothing));
   }
 
   private int walk(Group group, Snapshot snapshot) {
@@ -348,7 +356,8 @@ class RecordedGradeTest {
             .filter(m -> m.id().equals(group.id()))
             .findFirst()
             .orElseThrow();
-    PatientContext context = samples.context(samples.patient(), snapshot);
+    PatientContext plain = samples.context(samples.patient(), snapshot);
+    PatientContext context = plain.withChoice(Scheme.CHOICE, Scheme.of(snapshot.choices()).code());
     Decision decision =
         new Place(context, motion, group, Side.LEFT, motion.digits().iterator().next()).decision();
     Optional<Item> asked =

@@ -21,6 +21,7 @@ import styloid.model.norm.NormQuery;
 import styloid.model.norm.NormRow;
 import styloid.model.norm.NormTable;
 import styloid.model.norm.Statistics;
+import styloid.spi.ExactFactor;
 import styloid.spi.Sheet;
 import styloid.spi.Sheet.Trace;
 import styloid.spi.SheetBuilder;

@@ -12,6 +12,7 @@ import styloid.model.Quantity;
 import styloid.model.Side;
 import styloid.model.Snapshot;
 import styloid.model.Unit;
+import styloid.spi.ExactFactor;
 
 /**
  * The readings of one item, or of several taken together. Converted exactly; a reading that is

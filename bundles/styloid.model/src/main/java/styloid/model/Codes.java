@@ -1,12 +1,9 @@
 package styloid.model;
 
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** One spelling for every enum constant that leaves the program: lower case, words by hyphens. */
 public final class Codes {
-  private static final Pattern SLUG = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
-
   private Codes() {}
 
   /** {@code NO_ACTIVE_MOTION} becomes {@code no-active-motion}. */
@@ -39,10 +36,25 @@ public final class Codes {
    * @throws IllegalArgumentException when {@code text} is not of that form
    */
   static String slug(String what, String text) {
-    if (text == null || !SLUG.matcher(text).matches() || text.length() > 80) {
+    if (text == null || !slug(text) || text.length() > 80) {
       throw new IllegalArgumentException(
           what + " \"" + text + "\" must be lower-case letters, digits and single hyphens");
     }
     return text;
+  }
+
+  /** Words of letters and digits joined by single hyphens, the first beginning with a letter. */
+  private static boolean slug(String text) {
+    boolean wordBegun = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = c >= 'a' && c <= 'z';
+      boolean digit = c >= '0' && c <= '9' && i > 0;
+      if (!letter && !digit && !(wordBegun && c == '-')) {
+        return false;
+      }
+      wordBegun = c != '-';
+    }
+    return wordBegun;
   }
 }

@@ -1,18 +1,21 @@
 package styloid.model;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * When an item is asked, judged from other items of the same test, side and digit (first trial).
- * Pure data, so that forms, checks and files read the same rule.
+ * When an item is asked, judged from other items of the same test, side and digit (first trial) and
+ * from the settings of the test the evaluation is made under. Pure data, so that forms, checks and
+ * files read the same rule.
  */
 public sealed interface Condition
     permits Condition.Always,
         Condition.Is,
         Condition.Recorded,
+        Condition.Chosen,
         Condition.Not,
         Condition.All,
         Condition.Any {
@@ -22,6 +25,11 @@ public sealed interface Condition
 
   /** Items the condition looks at. */
   Set<ItemId> reads();
+
+  /** What the condition asks of settings. */
+  default Set<Chosen> choices() {
+    return Set.of();
+  }
 
   /** Holds everywhere. */
   record Always() implements Condition {
@@ -71,6 +79,36 @@ public sealed interface Condition
     }
   }
 
+  /**
+   * The setting stands at this code.
+   *
+   * @param setting key of a setting of the same test
+   * @param code one of its codes
+   * @param preset the code at which it stands while nothing is chosen, as the setting says
+   */
+  record Chosen(String setting, String code, String preset) implements Condition {
+    public Chosen {
+      Objects.requireNonNull(setting, "setting");
+      Objects.requireNonNull(code, "code");
+      Objects.requireNonNull(preset, "preset");
+    }
+
+    @Override
+    public boolean holds(Snapshot snapshot, ItemKey key) {
+      return snapshot.choices().getOrDefault(setting, preset).equals(code);
+    }
+
+    @Override
+    public Set<ItemId> reads() {
+      return Set.of();
+    }
+
+    @Override
+    public Set<Chosen> choices() {
+      return Set.of(this);
+    }
+  }
+
   /** The other condition does not hold. */
   record Not(Condition condition) implements Condition {
     public Not {
@@ -85,6 +123,11 @@ public sealed interface Condition
     @Override
     public Set<ItemId> reads() {
       return condition.reads();
+    }
+
+    @Override
+    public Set<Chosen> choices() {
+      return condition.choices();
     }
   }
 
@@ -103,6 +146,11 @@ public sealed interface Condition
     public Set<ItemId> reads() {
       return union(conditions);
     }
+
+    @Override
+    public Set<Chosen> choices() {
+      return asked(conditions);
+    }
   }
 
   /** At least one of them holds. */
@@ -119,6 +167,11 @@ public sealed interface Condition
     @Override
     public Set<ItemId> reads() {
       return union(conditions);
+    }
+
+    @Override
+    public Set<Chosen> choices() {
+      return asked(conditions);
     }
   }
 
@@ -149,6 +202,12 @@ public sealed interface Condition
   private static Set<ItemId> union(List<Condition> conditions) {
     TreeSet<ItemId> all = new TreeSet<>();
     conditions.forEach(c -> all.addAll(c.reads()));
+    return all;
+  }
+
+  private static Set<Chosen> asked(List<Condition> conditions) {
+    HashSet<Chosen> all = new HashSet<>();
+    conditions.forEach(c -> all.addAll(c.choices()));
     return all;
   }
 }

@@ -9,8 +9,8 @@ import java.util.Optional;
  * key back to "nothing recorded" (an undo); the line it replaces stays in the ledger.
  *
  * @param confirmed whether the therapist was asked about an implausible value and kept it
- * @param override why it was recorded although a precaution withheld it, as the therapist wrote it,
- *     1 to {@value #LONGEST_REASON} characters; empty where nothing was overridden
+ * @param override why it was recorded although precautions withheld it, and which; empty where
+ *     nothing was overridden
  */
 public record Entry(
     EntryId id,
@@ -19,8 +19,7 @@ public record Entry(
     Instant at,
     TherapistId by,
     boolean confirmed,
-    Optional<String> override) {
-  public static final int LONGEST_REASON = 500;
+    Optional<InSpite> override) {
 
   /** An entry that overrides no precaution. */
   public Entry(
@@ -40,10 +39,5 @@ public record Entry(
     Objects.requireNonNull(at, "at");
     Objects.requireNonNull(by, "by");
     Objects.requireNonNull(override, "override");
-    if (override.isPresent()
-        && (override.get().isBlank() || override.get().length() > LONGEST_REASON)) {
-      throw new IllegalArgumentException(
-          "a reason to override has 1 to " + LONGEST_REASON + " characters");
-    }
   }
 }

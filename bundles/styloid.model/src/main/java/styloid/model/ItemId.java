@@ -12,6 +12,16 @@ public record ItemId(String value) implements Comparable<ItemId> {
   }
 
   @Override
+  public boolean equals(Object other) {
+    return this == other || other instanceof ItemId that && value.equals(that.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
+  }
+
+  @Override
   public String toString() {
     return value;
   }

@@ -43,6 +43,26 @@ public record ItemKey(TestId test, ItemId item, Side side, Digit digit, int tria
     return (name + "__" + trial).replace('-', '_');
   }
 
+  // Written out: keys are looked up thousands of times after each entry, and what the compiler
+  // makes
+  // for records is several times slower in a program started for quickness.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof ItemKey that
+            && side == that.side
+            && digit == that.digit
+            && trial == that.trial
+            && item.equals(that.item)
+            && test.equals(that.test);
+  }
+
+  @Override
+  public int hashCode() {
+    int place = (side.ordinal() * 8 + digit.ordinal()) * 128 + trial;
+    return (test.hashCode() * 31 + item.hashCode()) * 31 + place;
+  }
+
   @Override
   public String toString() {
     return test + "/" + item + "/" + side.code() + "/" + digit.code() + "/" + trial;

@@ -8,4 +8,15 @@ public record ItemRef(TestId test, ItemId item) {
     Objects.requireNonNull(test, "test");
     Objects.requireNonNull(item, "item");
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof ItemRef that && item.equals(that.item) && test.equals(that.test);
+  }
+
+  @Override
+  public int hashCode() {
+    return test.hashCode() * 31 + item.hashCode();
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
  * The one patient context every module sees: who is examined, under which limits, what has been
  * recorded and what follows from it, and the visits before.
  *
+ * @param snapshot read under the settings chosen for the evaluation, whatever it came with
  * @param past earlier evaluations, newest first
  */
 public record PatientContext(
@@ -22,7 +23,7 @@ public record PatientContext(
   public record Past(Evaluation evaluation, Snapshot snapshot) {
     public Past {
       Objects.requireNonNull(evaluation, "evaluation");
-      Objects.requireNonNull(snapshot, "snapshot");
+      snapshot = snapshot.under(evaluation.choices());
     }
   }
 
@@ -30,7 +31,7 @@ public record PatientContext(
     Objects.requireNonNull(patient, "patient");
     Objects.requireNonNull(evaluation, "evaluation");
     precautions = List.copyOf(precautions);
-    Objects.requireNonNull(snapshot, "snapshot");
+    snapshot = snapshot.under(evaluation.choices());
     Objects.requireNonNull(results, "results");
     past = List.copyOf(past);
   }

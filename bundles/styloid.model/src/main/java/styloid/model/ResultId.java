@@ -12,6 +12,16 @@ public record ResultId(String value) implements Comparable<ResultId> {
   }
 
   @Override
+  public boolean equals(Object other) {
+    return this == other || other instanceof ResultId that && value.equals(that.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
+  }
+
+  @Override
   public String toString() {
     return value;
   }

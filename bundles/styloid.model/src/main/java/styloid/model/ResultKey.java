@@ -18,6 +18,22 @@ public record ResultKey(TestId test, ResultId result, Side side, Digit digit) {
   }
 
   @Override
+  public boolean equals(Object other) {
+    return this == other
+        || other instanceof ResultKey that
+            && side == that.side
+            && digit == that.digit
+            && result.equals(that.result)
+            && test.equals(that.test);
+  }
+
+  @Override
+  public int hashCode() {
+    int place = side.ordinal() * 8 + digit.ordinal();
+    return (test.hashCode() * 31 + result.hashCode()) * 31 + place;
+  }
+
+  @Override
   public String toString() {
     return test + "/" + result + "/" + side.code() + "/" + digit.code();
   }

@@ -12,6 +12,16 @@ public record TestId(String value) implements Comparable<TestId> {
   }
 
   @Override
+  public boolean equals(Object other) {
+    return this == other || other instanceof TestId that && value.equals(that.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
+  }
+
+  @Override
   public String toString() {
     return value;
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -60,5 +61,33 @@ class ConditionTest {
   void aConditionNamesWhatItReads() {
     Condition both = Condition.any(Condition.is("a", "x"), Condition.not(Condition.recorded("b")));
     assertEquals(Set.of(new ItemId("a"), new ItemId("b")), both.reads());
+  }
+
+  @Test
+  void aSettingStandsAtItsPresetUntilAnotherCodeIsChosen() {
+    Condition other = new Condition.Chosen("t.scheme", "fine", "plain");
+    Condition preset = new Condition.Chosen("t.scheme", "plain", "plain");
+    Snapshot none = Snapshot.empty();
+    assertFalse(other.holds(none, HOLD));
+    assertTrue(preset.holds(none, HOLD));
+    Snapshot fine = recorded(new Choice("full")).under(Map.of("t.scheme", "fine"));
+    assertTrue(other.holds(fine, HOLD));
+    assertFalse(preset.holds(fine, HOLD));
+    Snapshot unknown = none.under(Map.of("t.scheme", "coarse", "u.scheme", "fine"));
+    assertFalse(other.holds(unknown, HOLD));
+    assertFalse(preset.holds(unknown, HOLD));
+    assertEquals(
+        Set.of(other, preset),
+        Condition.any(Condition.not(other), Condition.all(preset, other)).choices());
+  }
+
+  @Test
+  void settingsStayWithASnapshotThatGrowsOrIsLimited() {
+    Map<String, String> chosen = Map.of("t.scheme", "fine");
+    Snapshot full = recorded(new Choice("full"));
+    Entry more = full.entries().iterator().next();
+    assertEquals(chosen, full.under(chosen).with(more).choices());
+    assertEquals(chosen, full.under(chosen).limitedTo(Set.of(), Set.of()).choices());
+    assertEquals(Map.of(), full.under(chosen).under(Map.of()).choices());
   }
 }

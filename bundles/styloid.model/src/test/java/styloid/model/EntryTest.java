@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -17,13 +18,13 @@ class EntryTest {
         Instant.EPOCH,
         new TherapistId("A. Example"),
         false,
-        Optional.of(reason));
+        Optional.of(new InSpite(reason, List.of())));
   }
 
   @Test
   void aReasonToOverrideIsKeptAsWritten() {
-    assertEquals(Optional.of(" released "), overriding(" released ").override());
-    assertEquals(500, overriding("x".repeat(500)).override().orElseThrow().length());
+    assertEquals(" released ", overriding(" released ").override().orElseThrow().reason());
+    assertEquals(500, overriding("x".repeat(500)).override().orElseThrow().reason().length());
   }
 
   @Test

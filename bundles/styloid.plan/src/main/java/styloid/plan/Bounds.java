@@ -11,12 +11,12 @@ import java.util.List;
 final class Bounds {
   private final Moves moves;
   private final int[][] next;
-  private final int[] near = new int[Layer.MOST];
-  private final int[] needs = new int[Layer.MOST];
-  private int longest;
+  private final Memo known = new Memo();
+  private final Tree tree;
 
   Bounds(Moves moves) {
     this.moves = moves;
+    this.tree = new Tree(moves.settings());
     List<Layer> layers = moves.layers();
     next = new int[layers.size()][];
     for (int i = layers.size() - 1; i >= 0; i--) {
@@ -27,21 +27,30 @@ final class Bounds {
     }
   }
 
+  /** The same places are reached by many ways and by several beams, so each is counted once. */
   int least(Way way) {
-    return moves.finished(way) ? 0 : least(way.layer(), way.done(), way.setting());
+    if (moves.finished(way)) {
+      return 0;
+    }
+    int least = known.get(way.key());
+    if (least == Memo.MISSING) {
+      least = least(way.layer(), way.done(), way.setting());
+      known.put(way.key(), least);
+    }
+    return least;
   }
 
   private int least(int at, long done, int setting) {
     Layer layer = moves.layers().get(at);
     long left = layer.all() & ~done;
-    int tree = tree(layer, left, setting);
+    int whole = tree(layer, left, setting);
     int end = end(layer, next[at], left, setting);
     int detours = layer.detours(done, moves.settings());
     if (detours == 0) {
-      return tree + end;
+      return whole + end;
     }
     int without = tree(layer, left & ~layer.untouched(done), setting);
-    return Math.max(tree + end, without + detours + least(next[at], left));
+    return Math.max(whole + end, without + detours + least(next[at], left));
   }
 
   private static int least(int[] next, long left) {
@@ -55,10 +64,12 @@ final class Bounds {
   /** Least cost of ending at one of the groups left, beyond the tree that was joined last. */
   private int end(Layer layer, int[] next, long left, int setting) {
     int end = Integer.MAX_VALUE;
+    int longest = tree.longest();
+    long counted = setting == 0 ? 0 : joined(layer, left, setting);
     for (long rest = left; rest != 0; rest &= rest - 1) {
       int group = Long.numberOfTrailingZeros(rest);
       int ring = 0;
-      if (setting != 0 && joined(layer, group, left, setting)) {
+      if ((counted >> group & 1) != 0) {
         ring = Math.max(0, longest - moves.settings().cost(setting, layer.need(group)));
       }
       end = Math.min(end, ring + next[group]);
@@ -68,56 +79,31 @@ final class Bounds {
 
   /** The cheapest tree over the groups left and the present setting. */
   private int tree(Layer layer, long left, int setting) {
-    int count = 0;
-    for (long rest = left; rest != 0; rest &= rest - 1) {
-      int group = Long.numberOfTrailingZeros(rest);
-      if (joined(layer, group, left, setting)) {
-        needs[count++] = layer.need(group);
-      }
+    tree.clear();
+    if (setting != 0) {
+      tree.add(setting);
     }
-    if (setting == 0 && count > 0) {
-      return join(needs[--count], count);
+    for (long rest = joined(layer, left, setting); rest != 0; rest &= rest - 1) {
+      tree.add(layer.need(Long.numberOfTrailingZeros(rest)));
     }
-    return join(setting, count);
+    return tree.cost();
   }
 
   /**
    * Groups that do not mind rotation are left out where another with the same body and support is
    * joined: they would stand in for every rotation and make the tree too cheap.
    */
-  private static boolean joined(Layer layer, int group, long left, int setting) {
-    int need = layer.need(group);
-    boolean covered =
-        Settings.rotation(need) == 0
-            && ((layer.pairMates(group) & left) != 0
-                || Settings.pair(need) == Settings.pair(setting));
-    return need != 0 && !covered;
-  }
-
-  /** Prim's rule: the nearest group joins the tree until none is left. */
-  private int join(int root, int groups) {
-    Settings settings = moves.settings();
-    int count = groups;
-    for (int i = 0; i < count; i++) {
-      near[i] = settings.cost(root, needs[i]);
-    }
-    int total = 0;
-    longest = 0;
-    while (count > 0) {
-      int nearest = 0;
-      for (int i = 1; i < count; i++) {
-        nearest = near[i] < near[nearest] ? i : nearest;
-      }
-      total += near[nearest];
-      longest = Math.max(longest, near[nearest]);
-      int joined = needs[nearest];
-      count--;
-      needs[nearest] = needs[count];
-      near[nearest] = near[count];
-      for (int i = 0; i < count; i++) {
-        near[i] = Math.min(near[i], settings.cost(joined, needs[i]));
+  private static long joined(Layer layer, long left, int setting) {
+    long joined = left & ~layer.unmindful();
+    for (long rest = left & layer.unmindful(); rest != 0; rest &= rest - 1) {
+      int group = Long.numberOfTrailingZeros(rest);
+      int need = layer.need(group);
+      boolean covered =
+          (layer.pairMates(group) & left) != 0 || Settings.pair(need) == Settings.pair(setting);
+      if (need != 0 && !covered) {
+        joined |= 1L << group;
       }
     }
-    return total;
+    return joined;
   }
 }

@@ -32,6 +32,9 @@ final class Layer {
   private final long[] bodies = new long[Settings.BODIES];
   private final long[] pairMates;
   private final long constrained;
+  private final long waiting;
+  private final long unmindful;
+  private final long[] fitting = new long[Settings.COUNT];
 
   Layer(List<Group> groups, int blockCount) {
     this.groups = List.copyOf(groups);
@@ -42,6 +45,8 @@ final class Layer {
     blocks = new long[blockCount];
     pairMates = new long[count];
     long held = 0;
+    long later = 0;
+    long free = 0;
     for (int i = 0; i < count; i++) {
       Group group = groups.get(i);
       need[i] = group.need();
@@ -54,8 +59,15 @@ final class Layer {
       if (before[i] != 0 || block[i] != NO_BLOCK) {
         held |= 1L << i;
       }
+      later |= before[i] != 0 ? 1L << i : 0;
+      free |= Settings.rotation(need[i]) == 0 ? 1L << i : 0;
+      for (int setting = 0; setting < Settings.COUNT; setting++) {
+        fitting[setting] |= Settings.after(setting, need[i]) == setting ? 1L << i : 0;
+      }
     }
     constrained = held;
+    waiting = later;
+    unmindful = free;
     findMates();
   }
 
@@ -92,6 +104,28 @@ final class Layer {
   /** Whether everything that must come before a group is done. */
   boolean possible(int group, long done) {
     return (before[group] & ~done) == 0;
+  }
+
+  /** The groups that are not done and need not wait. */
+  long ready(long done) {
+    long ready = all() & ~done;
+    for (long left = ready & waiting; left != 0; left &= left - 1) {
+      int group = Long.numberOfTrailingZeros(left);
+      if (!possible(group, done)) {
+        ready &= ~(1L << group);
+      }
+    }
+    return ready;
+  }
+
+  /** The groups that can be done without a change. */
+  long fitting(int setting) {
+    return fitting[setting];
+  }
+
+  /** The groups that do not mind the rotation, those without a position among them. */
+  long unmindful() {
+    return unmindful;
   }
 
   /** Groups that need a body position; 0 for those that need none. */

@@ -15,6 +15,7 @@ final class Moves {
   private final Settings settings;
   private final long begun;
   private final long[] laterBodies;
+  private final int[] before;
 
   /**
    * @param begun joint whose steps in the first layer come before all others
@@ -25,6 +26,10 @@ final class Moves {
     this.begun =
         layers.isEmpty() ? 0 : begun.map(joint -> layers.get(0).of(joint)).orElse(0L).longValue();
     laterBodies = new long[layers.size()];
+    before = new int[layers.size() + 1];
+    for (int i = 0; i < layers.size(); i++) {
+      before[i + 1] = before[i] + layers.get(i).size();
+    }
     for (int i = layers.size() - 2; i >= 0; i--) {
       laterBodies[i] = laterBodies[i + 1];
       for (int body = 1; body < Settings.BODIES; body++) {
@@ -47,11 +52,7 @@ final class Moves {
 
   /** How many groups a way has done in all layers. */
   int progress(Way way) {
-    int done = Long.bitCount(way.done());
-    for (int i = 0; i < way.layer(); i++) {
-      done += layers.get(i).size();
-    }
-    return done;
+    return before[way.layer()] + Long.bitCount(way.done());
   }
 
   Way start(int setting) {
@@ -98,13 +99,12 @@ final class Moves {
   /** A group that can be done as the patient is placed; -1 when there is none. */
   private int free(Layer layer, int at, long done, int setting) {
     long open = open(layer, at, done);
-    for (long left = open != 0 ? open : layer.all() & ~done; left != 0; left &= left - 1) {
+    long left = (open != 0 ? open : layer.all() & ~done) & layer.fitting(setting);
+    for (; left != 0; left &= left - 1) {
       int group = Long.numberOfTrailingZeros(left);
       // Beginning a joint of several positions is a decision of its own.
       boolean mayBegin = open != 0 || !layer.inBlock(group);
-      if (mayBegin
-          && layer.possible(group, done)
-          && Settings.after(setting, layer.need(group)) == setting) {
+      if (mayBegin && layer.possible(group, done)) {
         return group;
       }
     }
@@ -123,35 +123,31 @@ final class Moves {
     if (open != 0) {
       return open;
     }
-    long worth = 0;
-    for (long left = layer.all() & ~way.done(); left != 0; left &= left - 1) {
-      int group = Long.numberOfTrailingZeros(left);
-      if (layer.possible(group, way.done()) && !wasteful(layer, way, group)) {
-        worth |= 1L << group;
-      }
-    }
-    return worth;
+    return layer.ready(way.done()) & ~wasteful(layer, way);
   }
 
-  /** Whether going there leaves or enters a body position at a time that cannot pay. */
-  private boolean wasteful(Layer layer, Way way, int group) {
+  /** The groups for which a body position would be left or entered at a time that cannot pay. */
+  private long wasteful(Layer layer, Way way) {
     int from = Settings.body(way.setting());
-    int to = Settings.body(layer.need(group));
-    if (!settings.bodyOutweighs() || from == 0 || to == 0 || from == to) {
-      return false;
+    if (!settings.bodyOutweighs() || from == 0) {
+      return 0;
     }
     long done = way.done();
     if (finishable(layer, from, done)) {
       boolean comesBack = (laterBodies[way.layer()] >> from & 1) != 0;
       if (!comesBack || postponed(layer, done, from)) {
-        return true;
+        return ~(layer.ofBody(from) | layer.ofBody(0));
       }
     }
-    if (postponed(layer, done, to, layer.ofBody(to))) {
-      long others = layer.all() & ~done & ~layer.ofBody(to) & ~layer.ofBody(0);
-      return others != 0;
+    long wasteful = 0;
+    for (int to = 1; to < Settings.BODIES; to++) {
+      long there = layer.ofBody(to);
+      long others = layer.all() & ~done & ~there & ~layer.ofBody(0);
+      if (to != from && others != 0 && postponed(layer, done, to, there)) {
+        wasteful |= there;
+      }
     }
-    return false;
+    return wasteful;
   }
 
   private static boolean finishable(Layer layer, int body, long done) {

@@ -1,11 +1,9 @@
 package styloid.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.TreeMap;
 
@@ -15,7 +13,7 @@ import java.util.TreeMap;
  */
 final class Search {
   /** Ways kept by a beam whose answer may be the last word. */
-  private static final int WIDE = 256;
+  private static final int WIDE = 128;
 
   /** Ways kept by a beam that only gives the proof a start. */
   private static final int NARROW = 64;
@@ -47,27 +45,39 @@ final class Search {
    * @param most ways looked at before the proof is given up and the best so far returned
    */
   Found find(int start, int most) {
-    boolean toTheEnd = most == Integer.MAX_VALUE;
-    return prove(start, toTheEnd ? beam(start, 1, NARROW) : beam(start), most);
+    Found found = prove(start, beam(start, 1, NARROW, null), most);
+    return found.proven() ? found : new Found(widen(start, found.way()), false);
   }
 
   /** A good way, not proven the best. */
   Way beam(int start) {
-    Way best = null;
+    return widen(start, beam(start, 1, NARROW, null));
+  }
+
+  /** Looks for a better way than this one with wide beams. */
+  private Way widen(int start, Way good) {
+    Way best = good;
     for (int foresight : FORESIGHT) {
-      Way way = beam(start, foresight, WIDE);
-      best = best == null || way.cost() < best.cost() ? way : best;
+      best = beam(start, foresight, WIDE, best);
     }
     return best;
   }
 
-  /** Of ways that have come equally far, only some are kept. */
-  private Way beam(int start, int foresight, int width) {
-    Way best = null;
-    TreeMap<Integer, Map<Long, Way>> byProgress = new TreeMap<>();
+  /**
+   * Of ways that have come equally far, only some are kept, and none that cannot be cheaper than
+   * the best so far.
+   *
+   * @param good the best so far; null when there is none
+   * @return the best of those kept, or {@code good}
+   */
+  private Way beam(int start, int foresight, int width, Way good) {
+    Way best = good;
+    TreeMap<Integer, Level> byProgress = new TreeMap<>();
     collect(byProgress, moves.start(start));
     while (!byProgress.isEmpty()) {
-      for (Way way : cheapest(byProgress.pollFirstEntry().getValue(), foresight, width)) {
+      int most = best == null ? Integer.MAX_VALUE : best.cost();
+      for (Way way :
+          cheapest(byProgress.pollFirstEntry().getValue().ways, foresight, width, most)) {
         if (moves.finished(way)) {
           best = best == null || way.cost() < best.cost() ? way : best;
         } else {
@@ -78,24 +88,48 @@ final class Search {
     return best;
   }
 
-  private void collect(TreeMap<Integer, Map<Long, Way>> byProgress, Way way) {
-    byProgress
-        .computeIfAbsent(moves.progress(way), k -> new LinkedHashMap<>())
-        .merge(way.key(), way, (a, b) -> b.cost() < a.cost() ? b : a);
+  private void collect(TreeMap<Integer, Level> byProgress, Way way) {
+    byProgress.computeIfAbsent(moves.progress(way), k -> new Level()).add(way);
   }
 
-  private List<Way> cheapest(Map<Long, Way> ways, int foresight, int width) {
-    return ways.values().stream()
-        .map(this::bounded)
-        .sorted(
-            Comparator.<Way>comparingInt(w -> w.cost() + foresight * (w.bound() - w.cost()))
-                .thenComparing(CHEAPEST_FIRST))
-        .limit(width)
-        .toList();
+  /** Ways that have come equally far; of those with the same key the cheapest. */
+  private static final class Level {
+    final ArrayList<Way> ways = new ArrayList<>();
+    private final Memo places = new Memo();
+
+    void add(Way way) {
+      int place = places.get(way.key());
+      if (place == Memo.MISSING) {
+        places.put(way.key(), ways.size());
+        ways.add(way);
+      } else if (way.cost() < ways.get(place).cost()) {
+        ways.set(place, way);
+      }
+    }
+  }
+
+  /** The first of the ways; equally far, they are in the same layer and have as much left. */
+  private List<Way> cheapest(List<Way> ways, int foresight, int width, int most) {
+    ArrayList<Way> worth = new ArrayList<>(ways.size());
+    long[] order = new long[ways.size()];
+    for (Way way : ways) {
+      int least = bounds.least(way);
+      if (way.cost() + least < most) {
+        long rank = (long) (way.cost() + foresight * least) << 20 | way.cost() + least;
+        order[worth.size()] = rank << 20 | worth.size();
+        worth.add(way);
+      }
+    }
+    Arrays.sort(order, 0, worth.size());
+    ArrayList<Way> first = new ArrayList<>(width);
+    for (int i = 0; i < Math.min(width, worth.size()); i++) {
+      first.add(worth.get((int) order[i] & (1 << 20) - 1));
+    }
+    return first;
   }
 
   private Found prove(int start, Way good, int most) {
-    HashMap<Long, Integer> costs = new HashMap<>();
+    Memo costs = new Memo();
     PriorityQueue<Way> open = new PriorityQueue<>(CHEAPEST_FIRST);
     open.add(start(start));
     int looked = 0;
@@ -104,7 +138,8 @@ final class Search {
       if (moves.finished(way)) {
         return new Found(way, true);
       }
-      if (costs.getOrDefault(way.key(), Integer.MAX_VALUE) < way.cost()) {
+      int cheapest = costs.get(way.key());
+      if (cheapest != Memo.MISSING && cheapest < way.cost()) {
         continue;
       }
       if (++looked > most) {
@@ -122,9 +157,9 @@ final class Search {
     return new Found(good, true);
   }
 
-  private static boolean cheaper(HashMap<Long, Integer> costs, Way way) {
-    Integer known = costs.get(way.key());
-    if (known != null && known <= way.cost()) {
+  private static boolean cheaper(Memo costs, Way way) {
+    int known = costs.get(way.key());
+    if (known != Memo.MISSING && known <= way.cost()) {
       return false;
     }
     costs.put(way.key(), way.cost());

@@ -16,6 +16,33 @@ final class Settings {
   static final int BODIES = Body.values().length + 1;
   static final int COUNT = BODIES * SUPPORTS * ROTATIONS;
 
+  /** Parts and followers of every setting, so that a search need not divide. */
+  private static final byte[] BODY = new byte[COUNT];
+
+  private static final byte[] SUPPORT = new byte[COUNT];
+  private static final byte[] PAIR = new byte[COUNT];
+  private static final byte[] ROTATION = new byte[COUNT];
+  private static final short[] AFTER = new short[COUNT * COUNT];
+
+  static {
+    for (int setting = 0; setting < COUNT; setting++) {
+      BODY[setting] = (byte) (setting / (SUPPORTS * ROTATIONS));
+      SUPPORT[setting] = (byte) (setting / ROTATIONS % SUPPORTS);
+      PAIR[setting] = (byte) (setting / ROTATIONS);
+      ROTATION[setting] = (byte) (setting % ROTATIONS);
+    }
+    for (int from = 0; from < COUNT; from++) {
+      for (int need = 0; need < COUNT; need++) {
+        AFTER[from * COUNT + need] =
+            (short)
+                number(
+                    body(need) == 0 ? body(from) : body(need),
+                    support(need) == 0 ? support(from) : support(need),
+                    rotation(need) == 0 ? rotation(from) : rotation(need));
+      }
+    }
+  }
+
   private final int[] costs = new int[COUNT * COUNT];
   private final Weights weights;
 
@@ -57,28 +84,25 @@ final class Settings {
   }
 
   static int body(int setting) {
-    return setting / (SUPPORTS * ROTATIONS);
+    return BODY[setting];
   }
 
   static int support(int setting) {
-    return setting / ROTATIONS % SUPPORTS;
+    return SUPPORT[setting];
   }
 
   static int rotation(int setting) {
-    return setting % ROTATIONS;
+    return ROTATION[setting];
   }
 
   /** Body and support alone. */
   static int pair(int setting) {
-    return setting / ROTATIONS;
+    return PAIR[setting];
   }
 
   /** The setting once a patient placed as {@code from} is placed for {@code need}. */
   static int after(int from, int need) {
-    return number(
-        body(need) == 0 ? body(from) : body(need),
-        support(need) == 0 ? support(from) : support(need),
-        rotation(need) == 0 ? rotation(from) : rotation(need));
+    return AFTER[from * COUNT + need];
   }
 
   Weights weights() {

@@ -16,6 +16,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import styloid.model.Absence;
 import styloid.model.Choice;
+import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
 import styloid.model.Entry;
@@ -44,6 +45,7 @@ import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.Pose;
 import styloid.spi.Position;
+import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
 
 class EvaluationStepsTest {
@@ -58,6 +60,7 @@ class EvaluationStepsTest {
 
   private final ArrayList<Entry> entries = new ArrayList<>();
   private final ArrayList<Precaution> precautions = new ArrayList<>();
+  private Map<String, String> choices = Map.of();
 
   private static TestDefinition strength() {
     return test(
@@ -72,6 +75,10 @@ class EvaluationStepsTest {
   }
 
   private static TestDefinition test(TestId id, Item... items) {
+    return test(id, List.of(), items);
+  }
+
+  private static TestDefinition test(TestId id, List<Setting> settings, Item... items) {
     Guide guide =
         new Guide(Optional.of(UP), Optional.of(REDUCED), List.of(), Pose.neutral(), List.of());
     Group group =
@@ -93,7 +100,10 @@ class EvaluationStepsTest {
         List.of(),
         List.of(),
         Set.of(),
-        new Labels(Map.of("en", Map.of())));
+        new Labels(Map.of("en", Map.of())),
+        Optional.empty(),
+        List.of(),
+        settings);
   }
 
   private void record(TestId test, String item, Side side, Value value) {
@@ -130,7 +140,7 @@ class EvaluationStepsTest {
             new TherapistId("t"),
             Evaluation.State.DRAFT,
             Map.of(),
-            Map.of()),
+            choices),
         precautions,
         Snapshot.of(entries),
         Results.empty(),
@@ -163,6 +173,23 @@ class EvaluationStepsTest {
     assertEquals(State.TO_DO, reduced.state());
     assertEquals(Optional.of(REDUCED), reduced.position());
     assertTrue(step(RIGHT_REDUCED.opposite(), strength()).isEmpty());
+  }
+
+  @Test
+  void gravityReducedIsToDoOnlyUnderTheSettingThatAsksForIt() {
+    Setting scheme = new Setting(ID + ".scheme", List.of("whole", "fine"), "whole");
+    TestDefinition test =
+        test(
+            ID,
+            List.of(scheme),
+            Item.bothSides("bend-range", RANGE, Demand.ACTIVE_MOTION),
+            Item.bothSides("bend-reduced", RANGE, Demand.ACTIVE_MOTION)
+                .askedWhen(Condition.all(is("bend-range", "part"), scheme.is("whole"))));
+    record(ID, "bend-range", Side.RIGHT, new Choice("part"));
+    assertTrue(step(RIGHT_REDUCED, test).isPresent());
+    choices = Map.of(scheme.key(), "fine");
+    assertTrue(step(RIGHT_REDUCED, test).isEmpty());
+    assertEquals(State.DONE, step(RIGHT, test).orElseThrow().state());
   }
 
   @Test

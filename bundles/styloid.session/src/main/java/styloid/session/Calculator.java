@@ -1,6 +1,8 @@
 package styloid.session;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +22,7 @@ final class Calculator {
 
   private final ModuleBook book;
   private final ModuleGuard guard;
+  private final Kept kept = new Kept();
 
   Calculator(ModuleBook book, ModuleGuard guard) {
     this.book = book;
@@ -29,36 +32,50 @@ final class Calculator {
   /** What came of it, and which modules failed. */
   record Calculated(Results results, List<Finding> findings, List<ModuleFault> faults) {}
 
-  Calculated calculate(PatientContext context) {
+  /** Asks each module whose view of the evaluation has changed since it was last asked. */
+  synchronized Calculated calculate(PatientContext context) {
     ArrayList<ModuleFault> faults = new ArrayList<>();
+    Set<TestModule> asked = Collections.newSetFromMap(new IdentityHashMap<>());
     Results results = Results.empty();
     for (TestDefinition definition : book.calculationOrder()) {
       Optional<TestModule> module = book.find(definition.id());
       if (module.isPresent()) {
-        PatientContext limited = limited(definition, context, results);
-        results = results.and(ask(definition, module.get(), limited, faults));
+        asked.add(module.get());
+        results = results.and(answer(definition, module.get(), context, results, faults));
       }
     }
+    kept.only(asked);
     return new Calculated(results, findings(context.withResults(results), faults), faults);
   }
 
-  private List<Result> ask(
+  private Results answer(
       TestDefinition definition,
       TestModule module,
-      PatientContext limited,
+      PatientContext context,
+      Results before,
       List<ModuleFault> faults) {
+    PatientContext question =
+        kept.past(module, context)
+            .map(past -> limitedNow(definition, context, before).withPast(past))
+            .orElseGet(() -> limited(definition, context, before));
     String id = definition.id().value();
-    ModuleGuard.Answer<List<Result>> answer =
-        guard.call(id, "results", () -> checked(definition, module.results(limited)));
-    if (answer.failed()) {
-      faults.add(answer.fault());
-      return List.of();
+    Optional<Results> same = kept.answer(module, question);
+    if (same.isPresent() && !guard.muted(id)) {
+      return same.get();
     }
+    ModuleGuard.Answer<Results> answer =
+        guard.call(id, "results", () -> checked(definition, module.results(question)));
+    if (answer.failed()) {
+      kept.forget(module);
+      faults.add(answer.fault());
+      return Results.empty();
+    }
+    kept.keep(module, question, context, answer.value());
     return answer.value();
   }
 
   /** Runs on the module's thread, so that a list that misbehaves is the module's fault too. */
-  private static List<Result> checked(TestDefinition definition, List<Result> given) {
+  private static Results checked(TestDefinition definition, List<Result> given) {
     if (given.size() > MOST_RESULTS) {
       throw new IllegalStateException("more than " + MOST_RESULTS + " results");
     }
@@ -68,8 +85,7 @@ final class Calculator {
         throw new IllegalStateException("a result of another test: " + result.key());
       }
     }
-    Results.of(results);
-    return results;
+    return Results.of(results);
   }
 
   private List<Finding> findings(PatientContext context, List<ModuleFault> faults) {
@@ -92,9 +108,7 @@ final class Calculator {
   /** What a module may see: its own items, the items and results of the tests it reads. */
   static PatientContext limited(
       TestDefinition definition, PatientContext context, Results results) {
-    return context
-        .withSnapshot(context.snapshot().limitedTo(definition.refs(), definition.reads()))
-        .withResults(results.ofTests(definition.reads()))
+    return limitedNow(definition, context, results)
         .withPast(
             context.past().stream()
                 .map(
@@ -103,6 +117,14 @@ final class Calculator {
                             past.evaluation(),
                             past.snapshot().limitedTo(definition.refs(), definition.reads())))
                 .toList());
+  }
+
+  /** The same, earlier visits as they are. */
+  private static PatientContext limitedNow(
+      TestDefinition definition, PatientContext context, Results results) {
+    return context
+        .withSnapshot(context.snapshot().limitedTo(definition.refs(), definition.reads()))
+        .withResults(results.ofTests(definition.reads()));
   }
 
   private static PatientContext limited(Set<TestId> reads, PatientContext context) {

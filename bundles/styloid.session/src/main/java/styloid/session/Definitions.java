@@ -18,6 +18,11 @@ import styloid.spi.TestDefinition;
 final class Definitions {
   private Definitions() {}
 
+  /** Each record with the definitions it lacks. */
+  static List<PatientRecord> complete(List<PatientRecord> records, List<TestDefinition> tests) {
+    return records.stream().map(record -> complete(record, tests)).toList();
+  }
+
   /**
    * The record with the definitions it lacks, as the tests at hand define them; a file written by
    * hand brings none. What it brings is left as it is.
@@ -26,11 +31,6 @@ final class Definitions {
     List<EvaluationRecord> evaluations =
         record.evaluations().stream().map(e -> complete(e, tests)).toList();
     return new PatientRecord(record.patient(), record.precautions(), evaluations);
-  }
-
-  /** The same for each. */
-  static List<PatientRecord> complete(List<PatientRecord> records, List<TestDefinition> tests) {
-    return records.stream().map(record -> complete(record, tests)).toList();
   }
 
   private static EvaluationRecord complete(EvaluationRecord record, List<TestDefinition> tests) {

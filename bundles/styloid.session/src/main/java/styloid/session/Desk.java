@@ -77,21 +77,21 @@ final class Desk {
   }
 
   /** Appends a value of a key and remembers how to take it back. */
-  synchronized Entry record(ItemKey key, UndoStack.Content content, Instant now) {
+  synchronized Entry record(ItemKey key, UndoStack.Content content, Instant now, Duty duty) {
     Optional<Entry> before = context.snapshot().entry(key);
-    Entry entry = append(key, content, now);
+    Entry entry = append(key, content, now, duty);
     undo.recorded(before, entry);
     return entry;
   }
 
-  private Entry append(ItemKey key, UndoStack.Content content, Instant now) {
+  private Entry append(ItemKey key, UndoStack.Content content, Instant now, Duty duty) {
     Entry entry =
         new Entry(
             new EntryId(UUID.randomUUID()),
             key,
             content.value(),
             now,
-            context.evaluation().therapist(),
+            duty.signature(context),
             content.confirmed(),
             content.override());
     ledger = ledger.append(entry);
@@ -102,12 +102,12 @@ final class Desk {
     return entry;
   }
 
-  synchronized Optional<Entry> undo(Instant now) {
-    return undo.undo().map(s -> append(s.key(), s.before(), now));
+  synchronized Optional<Entry> undo(Instant now, Duty duty) {
+    return undo.undo(duty::mayRepeat).map(s -> append(s.key(), s.before(), now, duty));
   }
 
-  synchronized Optional<Entry> redo(Instant now) {
-    return undo.redo().map(s -> append(s.key(), s.after(), now));
+  synchronized Optional<Entry> redo(Instant now, Duty duty) {
+    return undo.redo(duty::mayRepeat).map(s -> append(s.key(), s.after(), now, duty));
   }
 
   synchronized void draft(ItemKey key, String text) {

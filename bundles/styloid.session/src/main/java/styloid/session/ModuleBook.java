@@ -12,6 +12,7 @@ import styloid.model.ItemId;
 import styloid.model.ItemRef;
 import styloid.model.TestId;
 import styloid.spi.FindingRule;
+import styloid.spi.ModuleNotice;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 
@@ -21,6 +22,7 @@ final class ModuleBook {
   private final Map<TestModule, TestDefinition> modules = new LinkedHashMap<>();
   private final Map<Object, ModuleFault> refused = new LinkedHashMap<>();
   private final Set<FindingRule> rules = new LinkedHashSet<>();
+  private final Set<ModuleNotice> notices = new LinkedHashSet<>();
 
   ModuleBook(ModuleGuard guard) {
     this.guard = guard;
@@ -55,6 +57,20 @@ final class ModuleBook {
 
   synchronized void remove(FindingRule rule) {
     rules.remove(rule);
+  }
+
+  void add(ModuleNotice notice, Listeners listeners) {
+    synchronized (this) {
+      notices.add(notice);
+    }
+    listeners.tell(Session.Change.MODULES);
+  }
+
+  void remove(ModuleNotice notice, Listeners listeners) {
+    synchronized (this) {
+      notices.remove(notice);
+    }
+    listeners.tell(Session.Change.MODULES);
   }
 
   synchronized List<FindingRule> rules() {
@@ -97,11 +113,15 @@ final class ModuleBook {
     return ordered;
   }
 
-  /** Modules that cannot be used, and tests that wait for each other or for one that is missing. */
+  /**
+   * Modules that cannot be used, tests that wait for each other or for one that is missing, and
+   * what is to be told of files.
+   */
   List<ModuleFault> faults() {
     ArrayList<ModuleFault> faults = new ArrayList<>();
     synchronized (this) {
       faults.addAll(refused.values());
+      notices.forEach(n -> faults.add(ModuleFault.of(n)));
     }
     Set<TestId> present = new LinkedHashSet<>();
     definitions().forEach(d -> present.add(d.id()));

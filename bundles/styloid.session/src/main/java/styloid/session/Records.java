@@ -44,6 +44,19 @@ final class Records {
         null);
   }
 
+  /**
+   * The store, opened.
+   *
+   * @param store null while there is none
+   */
+  static PatientStore opened(PatientStore store) throws StoreException {
+    if (store == null) {
+      throw noStore();
+    }
+    store.open();
+    return store;
+  }
+
   /** The context of a stored evaluation, with the visits before it. */
   static PatientContext context(EvaluationRecord record, PatientStore from) throws StoreException {
     PatientId id = record.evaluation().patient();

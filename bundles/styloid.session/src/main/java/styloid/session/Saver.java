@@ -81,6 +81,11 @@ final class Saver {
     return waiting.isEmpty() && drafts.isEmpty() && definitions.isEmpty() && choices.isEmpty();
   }
 
+  /** Whether waiting longer would change nothing. */
+  boolean atRest() {
+    return idle() || failing();
+  }
+
   /**
    * Makes sure that nothing would be lost by closing.
    *

@@ -17,6 +17,7 @@ import styloid.model.Patient;
 import styloid.model.PatientId;
 import styloid.model.PatientRecord;
 import styloid.model.Precaution;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.Caseload;
@@ -76,18 +77,28 @@ public interface Session {
    * from then on, and by the disk once it is no longer {@link OpenEvaluation#unsaved()}.
    *
    * @throws IllegalStateException when no evaluation is open
-   * @throws IllegalArgumentException when no test has this key or the value is impossible for it
+   * @throws IllegalArgumentException when no test has this key, the value is impossible for it, or
+   *     it is no absence and a precaution in force withholds the item
    */
-  OpenEvaluation record(ItemKey key, Value value, boolean confirmed);
+  default OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
+    return record(key, value, confirmed, Optional.empty());
+  }
 
   /**
-   * Records a value that a precaution withholds, like {@link #record}, with the reason why.
+   * Records a value that precautions withhold, like {@link #record}, with the reason why and those
+   * precautions as they are now. Where none withholds it, it is recorded without a reason.
    *
-   * @param reason what the therapist wrote, 1 to {@value styloid.model.Entry#LONGEST_REASON}
+   * @param reason what the therapist wrote, 1 to {@value styloid.model.InSpite#LONGEST_REASON}
    *     characters
    * @throws IllegalArgumentException also when the reason is blank or too long
+   * @throws IllegalStateException also when who works has not said that they are licensed
    */
-  OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason);
+  default OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
+    return record(key, value, confirmed, Optional.of(reason));
+  }
+
+  /** One of the two before: with a reason in spite of precautions, or without one. */
+  OpenEvaluation record(ItemKey key, Value value, boolean confirmed, Optional<String> reason);
 
   /**
    * Chooses a setting for the open evaluation, and for those begun from now on. Stored and
@@ -98,10 +109,22 @@ public interface Session {
    */
   OpenEvaluation choose(String key, String code);
 
-  /** Takes back the latest recording not yet taken back; empty when there is none. */
+  /**
+   * Who works, by their own word; empty while nobody has said. Holds for all evaluations until
+   * somebody else works. Who has not said is not licensed.
+   */
+  Optional<Therapist> worker();
+
+  /** Says who works from now on: entries are signed with their id. */
+  void workAs(Therapist who);
+
+  /**
+   * Takes back the latest recording not yet taken back; empty when there is none, or when a value
+   * under an override would come back that who works may not record.
+   */
   Optional<ItemKey> undo();
 
-  /** Brings back what was taken back last; empty when there is none. */
+  /** Brings back what was taken back last; empty when there is none, or as in {@link #undo}. */
   Optional<ItemKey> redo();
 
   /** Keeps text under way in a field; blank drops it. */
@@ -115,6 +138,9 @@ public interface Session {
 
   /** Tries again to store what could not be stored. */
   void retrySaving();
+
+  /** Sets a module aside: it is no longer called until someone tries again. Entries stay. */
+  void mute(ModuleFault fault);
 
   /** Puts a muted module back to work. */
   void tryAgain(ModuleFault fault);

@@ -29,23 +29,24 @@ import styloid.model.PatientContext;
 import styloid.model.PatientId;
 import styloid.model.PatientRecord;
 import styloid.model.Precaution;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.model.Value;
 import styloid.spi.Caseload;
 import styloid.spi.Exporter;
 import styloid.spi.FindingRule;
+import styloid.spi.ModuleNotice;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestDefinition;
 import styloid.spi.TestModule;
 import styloid.spi.Texts;
-import styloid.store.CaseloadRow;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
 /** The session on its workers: one calculates, one plans, one stores, one exports. */
 @Component(service = Session.class)
-public final class SessionService implements Session {
+public final class SessionService extends Reading {
   private static final long MODULE_LIMIT_MILLIS = 1000;
 
   private final Clock clock;
@@ -55,9 +56,9 @@ public final class SessionService implements Session {
   private final Reports reports = new Reports(book, guard);
   private final Ordering ordering = new Ordering(book);
   private final Workers workers = new Workers();
+  private final Duty duty = new Duty();
   private final List<Exporter> exporters = new CopyOnWriteArrayList<>();
   private final Listeners listeners = new Listeners();
-  private volatile PatientStore store;
   private volatile Sitting sitting;
 
   @Activate
@@ -126,18 +127,18 @@ public final class SessionService implements Session {
     exporters.remove(exporter);
   }
 
+  @Reference(cardinality = ReferenceCardinality.MULTIPLE, policy = ReferencePolicy.DYNAMIC)
+  void addNotice(ModuleNotice notice) {
+    book.add(notice, listeners);
+  }
+
+  void removeNotice(ModuleNotice notice) {
+    book.remove(notice, listeners);
+  }
+
   private void modulesChanged() {
     listeners.tell(Change.MODULES);
     recalculate();
-  }
-
-  private PatientStore opened() throws StoreException {
-    PatientStore present = store;
-    if (present == null) {
-      throw Records.noStore();
-    }
-    present.open();
-    return present;
   }
 
   @Override
@@ -156,23 +157,8 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public List<CaseloadRow> caseload(String search, int limit) throws StoreException {
-    return opened().caseload(search, limit);
-  }
-
-  @Override
-  public List<Evaluation> evaluations(PatientId patient) throws StoreException {
-    return opened().evaluations(patient);
-  }
-
-  @Override
-  public List<Precaution> precautions(PatientId patient) throws StoreException {
-    return opened().precautions(patient);
-  }
-
-  @Override
   public void savePatient(Patient patient, List<Precaution> precautions) throws StoreException {
-    opened().savePatient(patient, precautions);
+    Records.opened(store).savePatient(patient, precautions);
     Sitting open = sitting;
     if (open != null && open.desk().context().patient().id().equals(patient.id())) {
       open.desk().patient(patient, precautions);
@@ -183,7 +169,7 @@ public final class SessionService implements Session {
 
   @Override
   public OpenEvaluation open(EvaluationId id) throws StoreException {
-    PatientStore from = opened();
+    PatientStore from = Records.opened(store);
     EvaluationRecord record = from.evaluation(id).orElseThrow(() -> Records.missing("evaluation"));
     return seat(Records.context(record, from), record, from);
   }
@@ -192,8 +178,8 @@ public final class SessionService implements Session {
   public OpenEvaluation begin(PatientId patient, LocalDate date, TherapistId therapist)
       throws StoreException {
     Evaluation evaluation =
-        Records.fresh(patient, date, therapist, tests(), opened().lastChoices());
-    opened().begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
+        Records.fresh(patient, date, therapist, tests(), Records.opened(store).lastChoices());
+    Records.opened(store).begin(evaluation, tests().stream().map(DefinitionFile::write).toList());
     listeners.tell(Change.PATIENTS);
     return open(evaluation.id());
   }
@@ -220,6 +206,17 @@ public final class SessionService implements Session {
   }
 
   @Override
+  public Optional<Therapist> worker() {
+    return duty.worker();
+  }
+
+  @Override
+  public void workAs(Therapist who) {
+    duty.workAs(who);
+    listeners.tell(Change.EVALUATION);
+  }
+
+  @Override
   public Optional<OpenEvaluation> current() {
     return Optional.ofNullable(sitting).map(this::view);
   }
@@ -229,21 +226,14 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public OpenEvaluation record(ItemKey key, Value value, boolean confirmed) {
-    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.empty()));
-  }
-
-  @Override
-  public OpenEvaluation recordInSpite(ItemKey key, Value value, boolean confirmed, String reason) {
-    return record(key, new UndoStack.Content(Optional.of(value), confirmed, Optional.of(reason)));
-  }
-
-  private OpenEvaluation record(ItemKey key, UndoStack.Content content) {
-    Value value = content.value().orElseThrow();
+  public OpenEvaluation record(
+      ItemKey key, Value value, boolean confirmed, Optional<String> reason) {
     Sitting open = seated();
     TestDefinition test = Definitions.taking(tests(), key, value);
+    UndoStack.Content content =
+        duty.content(test, open.desk().context(), key, value, confirmed, reason);
     open.desk().takeUp(test).ifPresent(open.saver()::add);
-    keep(open, open.desk().record(key, content, clock.instant()));
+    keep(open, open.desk().record(key, content, clock.instant(), duty));
     return view(open);
   }
 
@@ -271,12 +261,12 @@ public final class SessionService implements Session {
 
   @Override
   public Optional<ItemKey> undo() {
-    return kept(seated().desk().undo(clock.instant()));
+    return kept(seated().desk().undo(clock.instant(), duty));
   }
 
   @Override
   public Optional<ItemKey> redo() {
-    return kept(seated().desk().redo(clock.instant()));
+    return kept(seated().desk().redo(clock.instant(), duty));
   }
 
   private Optional<ItemKey> kept(Optional<Entry> entry) {
@@ -302,6 +292,12 @@ public final class SessionService implements Session {
   @Override
   public void retrySaving() {
     Optional.ofNullable(sitting).ifPresent(open -> open.saver().retry());
+  }
+
+  @Override
+  public void mute(ModuleFault fault) {
+    guard.mute(fault.module());
+    modulesChanged();
   }
 
   @Override
@@ -386,14 +382,9 @@ public final class SessionService implements Session {
   }
 
   @Override
-  public Optional<PatientRecord> patientRecord(PatientId id) throws StoreException {
-    return opened().record(id);
-  }
-
-  @Override
   public int importRecords(List<PatientRecord> records) throws StoreException {
     settle();
-    int added = opened().importRecords(Definitions.complete(records, tests()));
+    int added = Records.opened(store).importRecords(Definitions.complete(records, tests()));
     listeners.tell(Change.PATIENTS);
     return added;
   }

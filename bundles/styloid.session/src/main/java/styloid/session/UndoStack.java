@@ -2,14 +2,16 @@ package styloid.session;
 
 import java.util.ArrayDeque;
 import java.util.Optional;
+import java.util.function.Predicate;
 import styloid.model.Entry;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.Value;
 
 /** What was recorded in this sitting, to be taken back and brought again. */
 final class UndoStack {
   /** What an entry says of its key. */
-  record Content(Optional<Value> value, boolean confirmed, Optional<String> override) {
+  record Content(Optional<Value> value, boolean confirmed, Optional<InSpite> override) {
     private static final Content NOTHING = new Content(Optional.empty(), false, Optional.empty());
 
     static Content of(Entry entry) {
@@ -29,20 +31,18 @@ final class UndoStack {
     undone.clear();
   }
 
-  Optional<Step> undo() {
-    Step step = done.poll();
-    if (step != null) {
-      undone.push(step);
-    }
-    return Optional.ofNullable(step);
+  /** The latest step, unless what stood before it may not be recorded again. */
+  Optional<Step> undo(Predicate<Content> may) {
+    Optional<Step> step = Optional.ofNullable(done.peek()).filter(s -> may.test(s.before()));
+    step.ifPresent(s -> undone.push(done.pop()));
+    return step;
   }
 
-  Optional<Step> redo() {
-    Step step = undone.poll();
-    if (step != null) {
-      done.push(step);
-    }
-    return Optional.ofNullable(step);
+  /** The step taken back last, unless what it recorded may not be recorded again. */
+  Optional<Step> redo(Predicate<Content> may) {
+    Optional<Step> step = Optional.ofNullable(undone.peek()).filter(s -> may.test(s.after()));
+    step.ifPresent(s -> done.push(undone.pop()));
+    return step;
   }
 
   boolean canUndo() {

@@ -60,7 +60,7 @@ class SampleModule implements TestModule {
   public TestDefinition definition() {
     Item span =
         Item.bothSides(
-            "span", ItemKind.Number.of(Unit.MILLIMETRE, 0, 50, 250, 400, 0), Demand.NONE);
+            "span", ItemKind.Number.of(Unit.MILLIMETRE, 0, 50, 250, 400, 0), Demand.ACTIVE_MOTION);
     Group group =
         new Group(
             "spans",

@@ -26,7 +26,6 @@ import org.junit.jupiter.api.Test;
 import styloid.exchange.DefinitionFile;
 import styloid.model.Absence;
 import styloid.model.Choice;
-import styloid.model.Entry;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
 import styloid.model.ItemKey;
@@ -153,25 +152,6 @@ class SessionServiceTest {
     session.settle();
     assertEquals(
         Map.of("spans.factor", "3"), store.evaluation(id).orElseThrow().evaluation().choices());
-  }
-
-  @Test
-  void theReasonForOverridingAPrecautionStaysWithItsEntryThroughUndo() throws Exception {
-    EvaluationId id = beginOne().context().evaluation().id();
-    session.recordInSpite(right, mm("180"), false, "released by telephone");
-    session.record(right, mm("182"), false);
-    session.undo();
-    session.settle();
-    assertEquals(
-        List.of(
-            Optional.of("released by telephone"),
-            Optional.empty(),
-            Optional.of("released by telephone")),
-        store.evaluation(id).orElseThrow().ledger().entries().stream()
-            .map(Entry::override)
-            .toList());
-    assertThrows(
-        IllegalArgumentException.class, () -> session.recordInSpite(right, mm("180"), false, " "));
   }
 
   @Test

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
+import styloid.model.Capacity;
 import styloid.model.Choice;
 import styloid.model.Digit;
 import styloid.model.ItemId;
@@ -26,6 +27,7 @@ import styloid.model.Precaution;
 import styloid.model.Region;
 import styloid.model.Side;
 import styloid.model.TestId;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
@@ -33,12 +35,15 @@ import styloid.session.SessionService;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
 import styloid.shell.frame.TimerLengths;
+import styloid.shell.look.Display;
+import styloid.shell.look.Displays;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.TestModule;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
+import styloid.spi.Withheld;
 import styloid.store.PatientStore;
 import styloid.store.StoreException;
 
@@ -47,7 +52,7 @@ public final class Clinic {
   static final LocalDate DAY = LocalDate.of(2026, 3, 2);
   static final Clock CLOCK =
       Clock.fixed(DAY.atTime(10, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-  private static final List<String> MODULES =
+  public static final List<String> MODULES =
       List.of(
           "styloid.screen.Screen",
           "styloid.grading.Grading",
@@ -58,16 +63,25 @@ public final class Clinic {
   final SessionService session = new SessionService();
   final Therapists therapists =
       new Therapists() {
-        private List<String> names = List.of("A. Therapist", "B. Colleague");
+        private List<Therapist> known =
+            List.of(
+                new Therapist(
+                    new TherapistId("A. Therapist"),
+                    Optional.empty(),
+                    Optional.of(Capacity.LICENSED_THERAPIST)),
+                new Therapist(
+                    new TherapistId("B. Colleague"),
+                    Optional.empty(),
+                    Optional.of(Capacity.LEARNER_OR_ASSISTANT)));
 
         @Override
-        public List<String> names() {
-          return names;
+        public List<Therapist> known() {
+          return known;
         }
 
         @Override
-        public void used(String name) {
-          names = Therapists.first(name, names);
+        public void used(Therapist who) {
+          known = Therapists.first(who, known);
         }
       };
 
@@ -86,6 +100,36 @@ public final class Clinic {
         }
       };
 
+  final Chosen displays = new Chosen();
+
+  /** What a user chose, kept for as long as the test runs. */
+  static final class Chosen implements Displays {
+    private Display now = Display.USUAL;
+    private boolean offered = true;
+
+    /** As on a computer that has not seen the user before. */
+    void firstTime() {
+      offered = false;
+    }
+
+    @Override
+    public Display now() {
+      return now;
+    }
+
+    @Override
+    public void set(Display display) {
+      now = display;
+    }
+
+    @Override
+    public boolean guideOffered() {
+      boolean before = offered;
+      offered = true;
+      return before;
+    }
+  }
+
   Clinic() {
     give("setStore", PatientStore.class, store);
     for (String name : MODULES) {
@@ -95,7 +139,7 @@ public final class Clinic {
     session.settle();
   }
 
-  private static Optional<TestModule> module(String name) {
+  public static Optional<TestModule> module(String name) {
     try {
       var constructor = Class.forName(name).getDeclaredConstructor();
       constructor.setAccessible(true);
@@ -211,7 +255,15 @@ public final class Clinic {
       if (left > 0 && item.kind() instanceof styloid.model.ItemKind.Number n) {
         int number = n.unit() == styloid.model.Unit.DEGREE ? angle : power;
         var value = new styloid.model.Quantity(BigDecimal.valueOf(number + key.trial()), n.unit());
-        if (styloid.spi.EntryCheck.check(item, value).accepted()) {
+        boolean free =
+            Withheld.by(
+                    test.groupOf(key.item()).orElseThrow(),
+                    item,
+                    key,
+                    session.current().orElseThrow().context().precautions(),
+                    session.current().orElseThrow().context().evaluation().date())
+                .isEmpty();
+        if (free && styloid.spi.EntryCheck.check(item, value).accepted()) {
           session.record(key, value, false);
           left--;
         }

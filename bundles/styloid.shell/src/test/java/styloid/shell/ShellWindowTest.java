@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -30,10 +31,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import styloid.model.Choice;
 import styloid.model.Digit;
+import styloid.model.Entry;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Patient;
 import styloid.model.PatientContext;
+import styloid.model.Precaution;
 import styloid.model.Result;
 import styloid.model.Side;
 import styloid.model.TestId;
@@ -47,6 +50,10 @@ import styloid.store.StoreException;
 
 /** The whole window on the real session and modules, without a display. */
 class ShellWindowTest {
+  private static final TestId GRADING = new TestId("grading");
+  private static final Choice FULL = new Choice("full");
+  private static final String WITHHELD = "Left, Wrist flexion: Resistance";
+
   private Clinic clinic;
   private Patient patient;
   private Stage stage;
@@ -69,6 +76,7 @@ class ShellWindowTest {
         Clinic.CLOCK,
         clinic.therapists,
         clinic.lengths,
+        clinic.displays,
         Optional.of("all invented"),
         () -> report);
   }
@@ -473,6 +481,78 @@ class ShellWindowTest {
             .evaluation()
             .choices()
             .get("grip.norm"));
+  }
+
+  @Test
+  void theSchemeChosenDecidesWhatIsStillAskedAndPlanned() throws StoreException {
+    openEvaluation();
+    TestId grading = new TestId("grading");
+    StepId reduced = new StepId(grading, "shoulder-flexion", Side.LEFT, true);
+    ItemKey range =
+        new ItemKey(grading, new ItemId("shoulder-flexion-range"), Side.LEFT, Digit.NONE, 1);
+    clinic.session.record(range, new Choice("more-than-half"), false);
+    String asked = "gravity reduced";
+    leafTo("Manual grading");
+    await("asked", () -> words().contains(asked));
+    assertTrue(order().contains(reduced));
+    press("Settings");
+    ComboBox<String> scheme = box("Grades given");
+    Window.run(() -> scheme.setValue("plus-minus"));
+    press("Close");
+    await("not asked", () -> !words().contains(asked));
+    assertFalse(order().contains(reduced));
+  }
+
+  @Test
+  void onlyALicensedTherapistOpensWhatAPrecautionWithholds() throws StoreException {
+    openEvaluation();
+    ItemKey hold = new ItemKey(GRADING, new ItemId("wrist-flexion-hold"), Side.LEFT, Digit.NONE, 1);
+    clinic.session.record(hold.sibling(new ItemId("wrist-flexion-range")), FULL, false);
+    leafTo("Manual grading of strength: wrist");
+    Supplier<String> here = () -> stage.getScene().getFocusOwner().getAccessibleText();
+    for (int step = 0; step < 40 && !Window.on(here::get).startsWith(WITHHELD); step++) {
+      key(KeyCode.ENTER, false);
+    }
+    assertTrue(Window.on(here::get).startsWith(WITHHELD), Window.on(here::get));
+    awaitWords("set by Dr Example");
+    awaitWords("Only a licensed therapist may record it all the same");
+    awaitWords("Nobody has said who works");
+    type("o");
+    awaitWords("Who works from now on?");
+    assertEquals(Optional.empty(), clinic.session.worker());
+    type("2");
+    awaitWords("At work: B. Colleague, learner or assistant");
+    type("o");
+    awaitWords("Who works from now on?");
+    // whoever worked last stands first
+    type("2");
+    awaitWords("At work: A. Therapist, licensed therapist");
+    type("o");
+    awaitWords("You override this as a licensed therapist");
+    TextField why = (TextField) Window.on(() -> stage.getScene().getFocusOwner());
+    Window.run(() -> why.setText("released today"));
+    key(KeyCode.ENTER, false);
+    type("1");
+    clinic.session.settle();
+    Entry entry = clinic.session.current().orElseThrow().context().snapshot().entry(hold).get();
+    assertEquals("A. Therapist", entry.by().value());
+    assertEquals("released today", entry.override().orElseThrow().reason());
+    assertEquals(
+        List.of("Dr Example"),
+        entry.override().orElseThrow().precautions().stream().map(Precaution::setBy).toList());
+  }
+
+  @Test
+  void aNewEvaluationIsBegunByWhoSaysAsWhatTheyWork() {
+    start(Optional.of(clinic.session()));
+    awaitWords("16 found");
+    press("New evaluation");
+    awaitWords("Works as");
+    assertEquals(Optional.empty(), clinic.session.worker());
+    press("B. Colleague, learner or assistant");
+    press("Begin evaluation");
+    awaitWords("At work: B. Colleague, learner or assistant");
+    assertFalse(clinic.session.worker().orElseThrow().licensed());
   }
 
   @Test

@@ -5,11 +5,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import styloid.model.Choice;
+import styloid.model.Condition;
 
 /**
- * A clinic's choice a test's results go by, such as a norm table. What was chosen is part of the
- * evaluation, under the key. Its words stand in the labels of the test under {@code setting.<key>}
- * and {@code setting.<key>.<code>}.
+ * A clinic's choice a test's results, or what it asks, go by, such as a norm table. What was chosen
+ * is part of the evaluation, under the key. Its words stand in the labels of the test under {@code
+ * setting.<key>} and {@code setting.<key>.<code>}.
  *
  * @param key lower-case words with points and hyphens, beginning with the test's id and a point
  * @param codes what may be chosen, at least two
@@ -34,6 +35,26 @@ public record Setting(String key, List<String> codes, String preset) {
   /** The code in force under these choices; empty when one is chosen that is not known here. */
   public Optional<String> in(Map<String, String> choices) {
     return Optional.of(choices.getOrDefault(key, preset)).filter(codes::contains);
+  }
+
+  /**
+   * Holds while the setting stands at this code.
+   *
+   * @throws IllegalArgumentException when it is none of the codes
+   */
+  public Condition is(String code) {
+    Condition.Chosen chosen = new Condition.Chosen(key, code, preset);
+    if (!fits(chosen)) {
+      throw new IllegalArgumentException(key + ": none of the codes: " + code);
+    }
+    return chosen;
+  }
+
+  /** Whether a condition speaks of this setting as it is. */
+  boolean fits(Condition.Chosen chosen) {
+    return chosen.setting().equals(key)
+        && codes.contains(chosen.code())
+        && chosen.preset().equals(preset);
   }
 
   /** Key of the label that names the setting. */

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import styloid.model.Caution;
+import styloid.model.Condition;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
@@ -30,7 +31,7 @@ import styloid.model.Unit;
  * @param restAs the answer with which everything not yet recorded may be filled after asking once:
  *     each asked choice item that has this answer and is not withheld gets an entry of its own
  * @param timers holds and rests of its items; an item has at most one of a kind
- * @param settings the clinic's choices its results go by
+ * @param settings the clinic's choices its results and conditions go by
  */
 public record TestDefinition(
     TestId id,
@@ -99,10 +100,10 @@ public record TestDefinition(
 
   public TestDefinition {
     Objects.requireNonNull(id, "id");
-    groups = List.copyOf(groups);
+    groups = Groups.of(id, groups);
     cautions = List.copyOf(cautions);
     testCautions = List.copyOf(testCautions);
-    results = List.copyOf(results);
+    results = Declared.of(results);
     reads = Set.copyOf(reads);
     Objects.requireNonNull(labels, "labels");
     Objects.requireNonNull(restAs, "restAs");
@@ -114,6 +115,7 @@ public record TestDefinition(
     checkIds(id, groups, cautions, testCautions, results);
     checkTimers(id, groups, timers);
     checkSettings(id, settings);
+    checkChosen(id, groups, settings);
   }
 
   private static void checkTimers(TestId id, List<Group> groups, List<Timer> timers) {
@@ -151,6 +153,20 @@ public record TestDefinition(
       once(keys.add(setting.key()), id, "setting " + setting.key());
       if (!setting.key().startsWith(id + ".")) {
         throw new IllegalArgumentException(id + ": a setting of another test " + setting.key());
+      }
+    }
+  }
+
+  /** A condition that names a setting names one of this test, as that setting is. */
+  private static void checkChosen(TestId id, List<Group> groups, List<Setting> settings) {
+    for (Group group : groups) {
+      for (Item item : group.items()) {
+        for (Condition.Chosen chosen : item.askWhen().choices()) {
+          if (settings.stream().noneMatch(setting -> setting.fits(chosen))) {
+            throw new IllegalArgumentException(
+                id + ": condition of " + item.id() + " on unknown setting or code " + chosen);
+          }
+        }
       }
     }
   }
@@ -206,7 +222,10 @@ public record TestDefinition(
     return with(other, settings);
   }
 
-  /** The same test with these settings. */
+  /**
+   * The same test with these settings. A test whose items are asked by a setting has that setting
+   * from the start.
+   */
   public TestDefinition withSettings(List<Setting> other) {
     return with(timers, other);
   }
@@ -240,9 +259,7 @@ public record TestDefinition(
   }
 
   public List<Item> items() {
-    ArrayList<Item> items = new ArrayList<>();
-    groups.forEach(group -> items.addAll(group.items()));
-    return items;
+    return Groups.of(id, groups).items();
   }
 
   /** The items that take numbers or listed answers, and so never free text. */
@@ -257,25 +274,11 @@ public record TestDefinition(
   }
 
   public Optional<Item> item(ItemId which) {
-    for (Group group : groups) {
-      for (Item item : group.items()) {
-        if (item.id().equals(which)) {
-          return Optional.of(item);
-        }
-      }
-    }
-    return Optional.empty();
+    return Groups.of(id, groups).item(which);
   }
 
   public Optional<Group> groupOf(ItemId which) {
-    for (Group group : groups) {
-      for (Item item : group.items()) {
-        if (item.id().equals(which)) {
-          return Optional.of(group);
-        }
-      }
-    }
-    return Optional.empty();
+    return Groups.of(id, groups).groupOf(which);
   }
 
   public Optional<Caution> caution(String which) {
@@ -283,7 +286,7 @@ public record TestDefinition(
   }
 
   public Optional<ResultDefinition> result(ResultKey key) {
-    return results.stream().filter(r -> r.id().equals(key.result())).findFirst();
+    return Declared.of(results).result(key.result());
   }
 
   /** Whether the key names an item, side, digit and trial of this test. */
@@ -291,11 +294,9 @@ public record TestDefinition(
     return key.test().equals(id) && item(key.item()).filter(i -> i.has(key)).isPresent();
   }
 
-  /** The items of this test. */
+  /** The items of this test, in no order. */
   public Set<ItemRef> refs() {
-    LinkedHashSet<ItemRef> refs = new LinkedHashSet<>();
-    items().forEach(item -> refs.add(new ItemRef(id, item.id())));
-    return refs;
+    return Groups.of(id, groups).refs();
   }
 
   /** Every key of every item, in the order of the definition. */

@@ -143,6 +143,55 @@ class TestDefinitionTest {
   @CsvSource(
       textBlock =
           """
+          # setting, code, preset -> fits
+          t.norm, b-2011, a-1985, true
+          t.norm, a-1985, a-1985, true
+          t.norm, c-1999, a-1985, false
+          t.norm, b-2011, b-2011, false
+          t.name, b-2011, a-1985, false
+          u.norm, b-2011, a-1985, false
+          """)
+  void aConditionMayNameOnlyASettingOfItsOwnTestAsItIs(
+      String setting, String code, String preset, boolean fits) {
+    Setting norm = new Setting("t.norm", List.of("a-1985", "b-2011"), "a-1985");
+    Condition asked = Condition.not(new Condition.Chosen(setting, code, preset));
+    Group group = group("g", List.of(), ANGLE.askedWhen(asked));
+    if (fits) {
+      assertEquals(List.of(group), asking(group, norm).groups());
+    } else {
+      assertThrows(IllegalArgumentException.class, () -> asking(group, norm));
+    }
+    assertRefused("1.0", group);
+  }
+
+  private static TestDefinition asking(Group group, Setting setting) {
+    TestDefinition plain = definition("1.0", group("g", List.of(), ANGLE));
+    return new TestDefinition(
+        plain.id(),
+        plain.version(),
+        plain.order(),
+        List.of(group),
+        plain.cautions(),
+        plain.testCautions(),
+        plain.results(),
+        plain.reads(),
+        plain.labels(),
+        Optional.empty(),
+        List.of(),
+        List.of(setting));
+  }
+
+  @Test
+  void aSettingMakesConditionsOnlyOnItsOwnCodes() {
+    Setting norm = new Setting("t.norm", List.of("a-1985", "b-2011"), "a-1985");
+    assertEquals(new Condition.Chosen("t.norm", "b-2011", "a-1985"), norm.is("b-2011"));
+    assertThrows(IllegalArgumentException.class, () -> norm.is("c-1999"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
           t,      a b, a
           t.norm, a,   a
           t.norm, a a, a

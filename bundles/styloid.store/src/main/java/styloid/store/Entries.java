@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import styloid.model.Absence;
 import styloid.model.Choice;
 import styloid.model.Codes;
@@ -13,8 +14,10 @@ import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.EntryId;
 import styloid.model.EvaluationId;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
+import styloid.model.Precaution;
 import styloid.model.Quantity;
 import styloid.model.Side;
 import styloid.model.TestId;
@@ -26,9 +29,11 @@ import styloid.model.Value;
 /** Statements on the ledgers of evaluations and the text under way in fields. */
 final class Entries {
   private final Sql sql;
+  private final Overrides overrides;
 
   Entries(Sql sql) {
     this.sql = sql;
+    this.overrides = new Overrides(sql);
   }
 
   /** A value as its three columns. */
@@ -57,7 +62,9 @@ final class Entries {
 
   /** In the order of appending. */
   List<Entry> of(EvaluationId id) throws SQLException {
-    return sql.list(Entries::entry, "SELECT * FROM entry WHERE evaluation = ? ORDER BY seq", id);
+    Map<UUID, List<Precaution>> overridden = overrides.of(id);
+    return sql.list(
+        row -> entry(row, overridden), "SELECT * FROM entry WHERE evaluation = ? ORDER BY seq", id);
   }
 
   /** Appends those not there yet and drops the drafts of all their keys. */
@@ -93,8 +100,9 @@ final class Entries {
   }
 
   private boolean isSame(EvaluationId id, Entry entry, String holder) throws SQLException {
+    Map<UUID, List<Precaution>> overridden = overrides.of(entry.id());
     Optional<Entry> stored =
-        sql.one(Entries::entry, "SELECT * FROM entry WHERE id = ?", entry.id());
+        sql.one(row -> entry(row, overridden), "SELECT * FROM entry WHERE id = ?", entry.id());
     return holder.equals(id.toString()) && stored.equals(Optional.of(entry));
   }
 
@@ -122,7 +130,10 @@ final class Entries {
         entry.at(),
         entry.by(),
         entry.confirmed(),
-        entry.override());
+        entry.override().map(InSpite::reason));
+    if (entry.override().isPresent()) {
+      overrides.insert(entry.id(), entry.override().get().precautions());
+    }
   }
 
   void draft(EvaluationId id, ItemKey key, String text) throws SQLException {
@@ -172,15 +183,17 @@ final class Entries {
     return drafts;
   }
 
-  private static Entry entry(Row row) throws SQLException {
+  private static Entry entry(Row row, Map<UUID, List<Precaution>> overridden) throws SQLException {
+    UUID id = row.uuid("id");
     return new Entry(
-        new EntryId(row.uuid("id")),
+        new EntryId(id),
         key(row),
         new Columns(row.text("kind"), row.text("value"), row.text("detail")).read(),
         row.instant("entered_at"),
         new TherapistId(row.text("entered_by")),
         row.truth("confirmed"),
-        Optional.ofNullable(row.text("override_reason")));
+        Optional.ofNullable(row.text("override_reason"))
+            .map(reason -> new InSpite(reason, overridden.getOrDefault(id, List.of()))));
   }
 
   private static ItemKey key(Row row) throws SQLException {

@@ -15,8 +15,12 @@ import java.util.List;
  */
 final class Migrations {
   private static final List<String> EMBEDDED =
-      List.of("embedded/001-records.sql", "embedded/002-choices-and-overrides.sql");
-  private static final List<String> SERVER = List.of("server/001-records.sql");
+      List.of(
+          "embedded/001-records.sql",
+          "embedded/002-choices-and-overrides.sql",
+          "embedded/003-overridden-precautions.sql");
+  private static final List<String> SERVER =
+      List.of("server/001-records.sql", "server/002-overridden-precautions.sql");
 
   private final List<String> scripts;
 

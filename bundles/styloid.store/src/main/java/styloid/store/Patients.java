@@ -150,7 +150,8 @@ final class Patients {
     return sides;
   }
 
-  private static Precaution precaution(Row row) throws SQLException {
+  /** A precaution from the columns every table of them has. */
+  static Precaution precaution(Row row) throws SQLException {
     return new Precaution(
         row.code(Precaution.Kind.class, "kind"),
         row.code(Region.class, "region"),

@@ -72,10 +72,10 @@ class EmbeddedStoreTest extends PatientStoreContract {
     begun();
     store.close();
     byte[] bytes = Files.readAllBytes(file());
-    ByteBuffer.wrap(bytes).putInt(60, 3);
+    ByteBuffer.wrap(bytes).putInt(60, 4);
     Files.write(file(), bytes);
     StoreException e = refused(StoreException.Cause.NEWER_VERSION, newStore(folder)::open);
-    assertTrue(e.getMessage().contains("layout 3"));
+    assertTrue(e.getMessage().contains("layout 4"));
     assertArrayEquals(bytes, Files.readAllBytes(file()));
     assertEquals(List.of("native", "styloid.db", "styloid.lock"), names());
   }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import styloid.model.Entry;
 import styloid.model.EvaluationId;
+import styloid.model.InSpite;
 import styloid.model.Quantity;
 import styloid.model.Unit;
 
@@ -117,14 +118,42 @@ class MigrationsTest {
     }
   }
 
+  @Test
+  void anOverrideOfTheSecondLayoutKeepsItsReasonAndSaysNotWhichPrecaution() throws Exception {
+    Database old = opened(shippedFirst(), shipped("embedded/002-choices-and-overrides.sql"));
+    try (Statement statement = old.connection().createStatement()) {
+      statement.executeUpdate(
+          """
+          INSERT INTO patient (id, record_number, name, involved, diagnosis, search)
+          VALUES ('00000000-0000-0000-0000-000000000001', '1', 'Invented Person', '', '', '');
+          INSERT INTO evaluation VALUES ('00000000-0000-0000-0000-000000000002',
+            '00000000-0000-0000-0000-000000000001', '2026-03-02', 'A. Example', 'draft');
+          INSERT INTO entry VALUES ('00000000-0000-0000-0000-000000000003',
+            '00000000-0000-0000-0000-000000000002', 1, 'grip', 'power', 'right', 'none', 1,
+            'quantity', '38.5', 'kgf', '2026-03-02T09:00:00Z', 'A. Example', 0, 'released');
+          """);
+    }
+    old.close();
+    EvaluationId id = EvaluationId.of("00000000-0000-0000-0000-000000000002");
+    try (SqlStore store = new SqlStore(folder)) {
+      store.open();
+      Entry kept = store.evaluation(id).orElseThrow().ledger().entries().get(0);
+      assertEquals(Optional.of(new InSpite("released", List.of())), kept.override());
+    }
+  }
+
   private static String shippedFirst() throws IOException {
-    try (InputStream in = Migrations.class.getResourceAsStream("embedded/001-records.sql")) {
+    return shipped("embedded/001-records.sql");
+  }
+
+  private static String shipped(String file) throws IOException {
+    try (InputStream in = Migrations.class.getResourceAsStream(file)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 
   @Test
   void theShippedStepsAreNumberedWithoutGap() {
-    assertEquals(2, Migrations.embedded().latest());
+    assertEquals(3, Migrations.embedded().latest());
   }
 }

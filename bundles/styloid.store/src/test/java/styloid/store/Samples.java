@@ -21,6 +21,7 @@ import styloid.model.EntryId;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Ledger;
@@ -125,16 +126,7 @@ final class Samples {
             random.nextBoolean() ? Optional.of(new BigDecimal("170.50")) : Optional.empty());
     ArrayList<Precaution> precautions = new ArrayList<>();
     for (int i = random.nextInt(3); i > 0; i--) {
-      precautions.add(
-          new Precaution(
-              one(Precaution.Kind.values()).orElse(Precaution.Kind.NO_RESISTANCE),
-              one(Region.values()).orElse(Region.WRIST),
-              Side.UNSIDED,
-              Digit.RING,
-              day(),
-              Optional.empty(),
-              odd(),
-              odd()));
+      precautions.add(precaution());
     }
     ArrayList<EvaluationRecord> evaluations = new ArrayList<>();
     LocalDate date = LocalDate.of(2026, 1, 1);
@@ -195,7 +187,27 @@ final class Samples {
         Instant.ofEpochSecond(random.nextInt(), random.nextInt(1_000_000_000)),
         new TherapistId("x" + odd()),
         random.nextBoolean(),
-        random.nextInt(4) == 0 ? Optional.of("x" + odd()) : Optional.empty());
+        random.nextInt(4) == 0 ? Optional.of(inSpite()) : Optional.empty());
+  }
+
+  private InSpite inSpite() {
+    ArrayList<Precaution> precautions = new ArrayList<>();
+    for (int i = random.nextInt(3); i > 0; i--) {
+      precautions.add(precaution());
+    }
+    return new InSpite("x" + odd(), precautions);
+  }
+
+  private Precaution precaution() {
+    return new Precaution(
+        one(Precaution.Kind.values()).orElse(Precaution.Kind.NO_RESISTANCE),
+        one(Region.values()).orElse(Region.WRIST),
+        Side.UNSIDED,
+        Digit.RING,
+        day(),
+        Optional.empty(),
+        odd(),
+        odd());
   }
 
   private String odd() {

@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import styloid.model.Caution;
 import styloid.model.Choice;
+import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.Item;
 import styloid.model.ItemKey;
@@ -28,7 +29,9 @@ import styloid.model.Quantity;
 import styloid.model.Result;
 import styloid.model.ResultKey;
 import styloid.model.Results;
+import styloid.model.Side;
 import styloid.model.Snapshot;
+import styloid.model.TestId;
 import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.ResultDefinition;
@@ -147,6 +150,7 @@ public abstract class TestModuleContract {
     Texts texts = texts(definition, Locale.ENGLISH);
     HashSet<String> cells = new HashSet<>();
     definition.keys().forEach(key -> cells.add(key.cellName()));
+    definition.results().forEach(result -> cells.addAll(cellNames(definition.id(), result)));
     Results.of(results);
     for (Result result : results) {
       ResultKey key = result.key();
@@ -160,7 +164,7 @@ public abstract class TestModuleContract {
           .value()
           .ifPresent(v -> assertEquals(v instanceof Quantity, declared.get().unit().isPresent()));
       spoken(result).forEach(message -> assertSpoken(texts, message, key));
-      result.why().formula().ifPresent(formula -> assertNamesExist(definition, cells, formula));
+      result.why().formula().ifPresent(formula -> assertNamesExist(cells, formula));
     }
   }
 
@@ -193,12 +197,20 @@ public abstract class TestModuleContract {
         .forEach(arg -> assertSpoken(texts, (Message) arg, key));
   }
 
-  private static void assertNamesExist(
-      TestDefinition definition, Set<String> known, String formula) {
+  private static Set<String> cellNames(TestId test, ResultDefinition result) {
+    HashSet<String> names = new HashSet<>();
+    for (Side side : result.sides()) {
+      for (Digit digit : result.digits()) {
+        names.add(new ResultKey(test, result.id(), side, digit).cellName());
+      }
+    }
+    return names;
+  }
+
+  private static void assertNamesExist(Set<String> known, String formula) {
     Matcher names = CELL_NAME.matcher(formula);
     while (names.find()) {
-      boolean isResult = names.group().startsWith(definition.id().value() + "__r_");
-      assertTrue(isResult || known.contains(names.group()), "unknown name in " + formula);
+      assertTrue(known.contains(names.group()), "unknown name in " + formula);
     }
   }
 

@@ -3,6 +3,7 @@ package styloid.workbook;
 import java.util.stream.Collectors;
 import styloid.model.Digit;
 import styloid.model.Evaluation;
+import styloid.model.InSpite;
 import styloid.model.Patient;
 import styloid.model.Precaution;
 import styloid.model.Side;
@@ -74,6 +75,22 @@ record Banner(String person, String visit, String edge) {
   /** "no resistance, left wrist". */
   static String precaution(Precaution precaution, Say say) {
     return say.texts().word(precaution.kind()) + ", " + place(precaution, say);
+  }
+
+  /** "no resistance, left wrist; until: Apr 6, 2026; set by: Dr Example". */
+  static String limit(Precaution precaution, Say say) {
+    String until = precaution.until().map(say::date).orElseGet(() -> say.own("until-lifted"));
+    String by = say.orUnknown(precaution.setBy());
+    return say.own("summary.precaution", precaution(precaution, say), until, by);
+  }
+
+  /**
+   * The precautions an entry overrode, a line each; "unknown" in entries that did not keep them.
+   */
+  static String overridden(InSpite override, Say say) {
+    return override.precautions().isEmpty()
+        ? say.own("overridden.unknown")
+        : override.precautions().stream().map(p -> limit(p, say)).collect(Collectors.joining("\n"));
   }
 
   /** "left index finger", "wrist, both sides". */

@@ -14,7 +14,7 @@ import styloid.spi.Report;
 
 /** Cautions and scope: what limited the examination, and what this workbook is not. */
 final class CautionsPage {
-  private static final List<Integer> WIDTHS = List.of(22, 34, 42, 16, 12, 14);
+  private static final List<Integer> WIDTHS = List.of(20, 30, 36, 14, 12, 24, 30);
 
   private CautionsPage() {}
 
@@ -108,7 +108,8 @@ final class CautionsPage {
                     say.item(key) + ": " + say.texts().value(key, entry.value().get()), Look.TEXT),
                 new Box.Figure(key.trial(), "0", Look.VALUE, Optional.empty()),
                 Box.words(entry.by().value(), Look.TEXT),
-                Box.words(entry.override().get(), Look.TEXT)));
+                Box.words(entry.override().get().reason(), Look.TEXT),
+                Box.words(Banner.overridden(entry.override().get(), say), Look.TEXT)));
       }
     }
     if (rows.isEmpty()) {
@@ -122,7 +123,8 @@ final class CautionsPage {
             say.own("head.value"),
             say.own("head.trial"),
             say.own("head.who"),
-            say.own("head.override"));
+            say.own("head.override"),
+            say.own("head.overrode"));
     page.narrowTable(heads, WIDTHS.subList(0, heads.size()), rows);
   }
 

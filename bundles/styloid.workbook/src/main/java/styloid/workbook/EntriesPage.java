@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import styloid.model.Entry;
+import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.Quantity;
 import styloid.model.Value;
@@ -84,11 +85,18 @@ final class EntriesPage {
       columns.add(new Column("head.who", 16, e -> text(e.by().value())));
     }
     if (entries.stream().anyMatch(e -> e.override().isPresent())) {
+      columns.add(new Column("head.override", 24, e -> text(overriding(e, InSpite::reason, say))));
       columns.add(
           new Column(
-              "head.override", 24, e -> text(e.override().orElseGet(() -> say.own("nothing")))));
+              "head.overrode",
+              26,
+              e -> text(overriding(e, spite -> Banner.overridden(spite, say), say))));
     }
     return columns;
+  }
+
+  private static String overriding(Entry entry, Function<InSpite, String> what, Say say) {
+    return entry.override().map(what).orElseGet(() -> say.own("nothing"));
   }
 
   private static boolean one(List<Entry> entries, Function<Entry, Object> what) {

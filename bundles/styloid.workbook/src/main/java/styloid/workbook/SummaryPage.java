@@ -67,14 +67,7 @@ final class SummaryPage {
       page.across(say.own("precautions.none-recorded"), Look.TEXT);
     }
     for (Precaution precaution : report.inForce()) {
-      String until = precaution.until().map(say::date).orElseGet(() -> say.own("until-lifted"));
-      String line =
-          say.own(
-              "summary.precaution",
-              Banner.precaution(precaution, say),
-              until,
-              say.orUnknown(precaution.setBy()));
-      page.across(line, Look.CAUTION);
+      page.across(Banner.limit(precaution, say), Look.CAUTION);
     }
   }
 

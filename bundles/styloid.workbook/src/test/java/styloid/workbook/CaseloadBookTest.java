@@ -35,6 +35,7 @@ import styloid.model.Entry;
 import styloid.model.EntryId;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationRecord;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Ledger;
@@ -205,7 +206,7 @@ class CaseloadBookTest {
         like.at(),
         new TherapistId("Plantedname"),
         false,
-        Optional.of("because of Plantedname"));
+        Optional.of(new InSpite("because of Plantedname", List.of())));
   }
 
   @Test

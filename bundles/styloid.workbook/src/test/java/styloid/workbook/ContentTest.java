@@ -73,6 +73,10 @@ class ContentTest {
         List<String> texts = texts(book.getSheet(sheet));
         assertTrue(texts.contains(reason), sheet);
         assertTrue(texts.contains("Why in spite of a precaution"), sheet);
+        assertTrue(texts.contains("Precaution overridden, as it was then"), sheet);
+        assertTrue(
+            texts.contains("no resistance, left elbow; until: until lifted; set by: Dr. Lifted"),
+            texts::toString);
       }
       assertTrue(
           texts(book.getSheet("Cautions and scope")).contains("Recorded in spite of a precaution"));

@@ -18,6 +18,7 @@ import styloid.model.EntryId;
 import styloid.model.Evaluation;
 import styloid.model.EvaluationId;
 import styloid.model.Finding;
+import styloid.model.InSpite;
 import styloid.model.ItemId;
 import styloid.model.ItemKey;
 import styloid.model.Ledger;
@@ -45,6 +46,19 @@ import styloid.spi.Texts;
 /** An invented evaluation to be written: change what a test needs, then {@link #report()}. */
 final class Sample {
   static final LocalDate DAY = LocalDate.of(2026, 3, 14);
+
+  /** A limit that stands in no list any more, only with the entry that overrode it. */
+  static final Precaution OVERRIDDEN =
+      new Precaution(
+          Precaution.Kind.NO_RESISTANCE,
+          Region.ELBOW,
+          Side.LEFT,
+          Digit.NONE,
+          Optional.empty(),
+          Optional.empty(),
+          "Dr. Lifted",
+          "");
+
   static final TherapistId BY = new TherapistId("Ada Example");
   private static final PatientId ID = new PatientId(new UUID(7, 7));
 
@@ -134,7 +148,7 @@ final class Sample {
             plain.at(),
             plain.by(),
             plain.confirmed(),
-            Optional.of(reason)));
+            Optional.of(new InSpite(reason, List.of(OVERRIDDEN)))));
     return this;
   }
 

@@ -1,10 +1,11 @@
 package styloid.shell.caseload;
 
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -14,18 +15,23 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import styloid.model.Evaluation;
 import styloid.model.Patient;
+import styloid.model.Therapist;
 import styloid.model.TherapistId;
+import styloid.shell.frame.CapacityChoice;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.WhoCard;
 import styloid.spi.Texts;
 
-/** Asks for therapist and date, then begins an evaluation. */
+/** Asks for therapist, as what they work, and date, then begins an evaluation. */
 final class NewEvaluation extends VBox {
   private final Shell shell;
   private final Texts texts;
   private final Patient patient;
   private final TextField therapist = new TextField();
   private final TextField date = new TextField();
+  private final CapacityChoice capacity;
+  private Optional<String> fullName = Optional.empty();
   private final Label problem = Make.text("", "problem");
 
   NewEvaluation(Shell shell, Texts texts, Patient patient, List<Evaluation> before) {
@@ -35,9 +41,12 @@ final class NewEvaluation extends VBox {
     this.patient = patient;
     getStyleClass().add("cover-card");
     setMaxSize(520, javafx.scene.layout.Region.USE_PREF_SIZE);
-    Set<String> names = new LinkedHashSet<>(shell.therapists().names());
-    before.forEach(e -> names.add(e.therapist().value()));
-    names.stream().findFirst().ifPresent(therapist::setText);
+    this.capacity = new CapacityChoice(texts);
+    Map<TherapistId, Therapist> people = new LinkedHashMap<>();
+    shell.therapists().known().forEach(t -> people.put(t.id(), t));
+    before.forEach(e -> people.putIfAbsent(e.therapist(), Therapist.unsaid(e.therapist())));
+    // The name may be right; as what they work, everybody says for themselves.
+    people.keySet().stream().findFirst().ifPresent(id -> therapist.setText(id.value()));
     date.setText(shell.today().toString());
     Make.shown(problem, false);
     HBox actions =
@@ -50,11 +59,13 @@ final class NewEvaluation extends VBox {
         .addAll(
             Make.text(say("begin.title", patient.name()), "title"),
             labelled("begin.therapist", therapist),
-            choices(names),
+            choices(people.values()),
+            capacity,
             labelled("begin.date", date),
             problem,
             actions);
     therapist.setOnAction(e -> go());
+    therapist.textProperty().addListener((o, was, is) -> fullName = Optional.empty());
     date.setOnAction(e -> go());
     focusedProperty().addListener((o, was, is) -> therapist.requestFocus());
   }
@@ -66,16 +77,22 @@ final class NewEvaluation extends VBox {
     return new VBox(4, label, field);
   }
 
-  private Node choices(Set<String> names) {
+  private Node choices(Collection<Therapist> people) {
     FlowPane pane = new FlowPane(6, 6);
-    names.stream()
+    people.stream()
         .limit(6)
         .forEach(
-            name ->
+            who ->
                 pane.getChildren()
-                    .add(Make.button(name, () -> therapist.setText(name), "quiet-button")));
-    Make.shown(pane, names.size() > 1);
+                    .add(Make.button(WhoCard.words(who, texts), () -> fill(who), "quiet-button")));
+    Make.shown(pane, !people.isEmpty());
     return pane;
+  }
+
+  private void fill(Therapist who) {
+    therapist.setText(who.id().value());
+    capacity.choose(who.capacity());
+    fullName = who.name();
   }
 
   private void go() {
@@ -88,7 +105,7 @@ final class NewEvaluation extends VBox {
     } else if (day.get().isAfter(shell.today())) {
       refuse("begin.future", date);
     } else {
-      begin(day.get(), new TherapistId(name));
+      begin(day.get(), new Therapist(new TherapistId(name), fullName, capacity.chosen()));
     }
   }
 
@@ -99,14 +116,15 @@ final class NewEvaluation extends VBox {
     field.selectAll();
   }
 
-  private void begin(LocalDate day, TherapistId by) {
+  private void begin(LocalDate day, Therapist by) {
     setDisable(true);
     shell
         .work()
         .run(
             () -> {
-              shell.therapists().used(by.value());
-              return shell.session().begin(patient.id(), day, by);
+              shell.therapists().used(by);
+              shell.session().workAs(by);
+              return shell.session().begin(patient.id(), day, by.id());
             },
             open -> shell.screens().evaluation(),
             shell.screens()::problem);

@@ -39,6 +39,14 @@ record Stand(OpenEvaluation open, List<Page> pages) {
     return pages.stream().filter(p -> p.has(key)).findFirst();
   }
 
+  /** The page at the place of another one, else the first. */
+  Page placeOf(Optional<Page> other) {
+    return pages.stream()
+        .filter(page -> other.filter(page::isPlaceOf).isPresent())
+        .findFirst()
+        .orElse(pages.get(0));
+  }
+
   /** The page before or after; empty at either end. */
   Optional<Page> beside(Page page, boolean after) {
     for (int at = 0; at < pages.size(); at++) {

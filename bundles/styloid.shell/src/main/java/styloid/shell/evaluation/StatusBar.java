@@ -1,12 +1,15 @@
 package styloid.shell.evaluation;
 
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import styloid.model.Therapist;
 import styloid.session.OpenEvaluation;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.WhoCard;
 import styloid.spi.Texts;
 
 /** What is on disk and what is not, in words; by whom and when. */
@@ -16,18 +19,20 @@ final class StatusBar extends HBox {
   private final Label fault = Make.text("", "problem");
   private final Button retry;
   private final Label calculating = Make.word("", "quiet");
+  private final Button worker;
   private final Label visit = Make.word("", "quiet");
 
-  StatusBar(Texts texts, Runnable retrySaving) {
+  StatusBar(Texts texts, Runnable retrySaving, Runnable askWho) {
     super(14);
     this.texts = texts;
     retry = Make.button(Shell.say(texts, "status.retry"), retrySaving);
+    worker = Make.button("", askWho, "quiet-button");
     getStyleClass().add("status-bar");
     setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(saved, fault, retry, calculating, Make.gap(), visit);
+    getChildren().addAll(saved, fault, retry, calculating, Make.gap(), worker, visit);
   }
 
-  void show(OpenEvaluation open) {
+  void show(OpenEvaluation open, Optional<Therapist> works) {
     int waiting = open.unsaved().size();
     boolean failing = open.savingFault().isPresent();
     saved.setText(
@@ -39,6 +44,10 @@ final class StatusBar extends HBox {
     fault.setText(open.savingFault().orElse(""));
     Make.shown(fault, failing);
     Make.shown(retry, failing);
+    worker.setText(
+        works
+            .map(who -> Shell.say(texts, "status.worker", WhoCard.words(who, texts)))
+            .orElseGet(() -> Shell.say(texts, "status.nobody")));
     calculating.setText(open.calculating() ? Shell.say(texts, "status.calculating") : "");
     var evaluation = open.context().evaluation();
     visit.setText(

@@ -2,55 +2,88 @@ package styloid.shell.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
+import styloid.model.Capacity;
+import styloid.model.Codes;
+import styloid.model.Therapist;
+import styloid.model.TherapistId;
 
-/** The names evaluations were begun under on this machine, latest first. */
+/** Who has worked on this machine, latest first, as what they last said they work. */
 public interface Therapists {
   int MOST = 8;
 
-  List<String> names();
+  List<Therapist> known();
 
-  /** Puts a name to the front. */
-  void used(String name);
+  /** Puts somebody to the front. */
+  void used(Therapist who);
 
   /** Kept in the user's preferences. */
   static Therapists ofUser() {
-    return new Therapists() {
-      private final Preferences node = Preferences.userRoot().node("styloid/therapists");
+    return of(Preferences.userRoot().node("styloid/therapists"));
+  }
 
+  static Therapists of(Preferences node) {
+    return new Therapists() {
       @Override
-      public List<String> names() {
-        ArrayList<String> names = new ArrayList<>();
+      public List<Therapist> known() {
+        ArrayList<Therapist> known = new ArrayList<>();
         for (int place = 0; place < MOST; place++) {
-          String name = node.get(Integer.toString(place), "");
-          if (!name.isBlank()) {
-            names.add(name);
+          String id = node.get(Integer.toString(place), "");
+          if (!id.isBlank()) {
+            known.add(
+                new Therapist(
+                    new TherapistId(id),
+                    Optional.of(node.get(place + ".name", "")).filter(n -> !n.isBlank()),
+                    capacity(node.get(place + ".capacity", ""))));
           }
         }
-        return names;
+        return known;
       }
 
       @Override
-      public void used(String name) {
-        List<String> names = first(name, names());
-        for (int place = 0; place < names.size(); place++) {
-          node.put(Integer.toString(place), names.get(place));
+      public void used(Therapist who) {
+        List<Therapist> all = first(who, known());
+        for (int place = 0; place < all.size(); place++) {
+          Therapist one = all.get(place);
+          node.put(Integer.toString(place), one.id().value());
+          node.put(place + ".name", one.name().orElse(""));
+          node.put(place + ".capacity", one.capacity().map(Capacity::code).orElse(""));
         }
         try {
           node.flush();
         } catch (BackingStoreException e) {
           System.getLogger(Therapists.class.getName())
-              .log(System.Logger.Level.WARNING, "names are not remembered", e);
+              .log(System.Logger.Level.WARNING, "who worked is not remembered", e);
         }
       }
     };
   }
 
-  /** The list with this name first, each name once, at most {@link #MOST}. */
-  static List<String> first(String name, List<String> names) {
-    ArrayList<String> all = new ArrayList<>(List.of(name));
-    names.stream().filter(n -> !n.equals(name)).limit(MOST - 1).forEach(all::add);
+  /** Empty for a word that is none of the codes: whoever it was has to say again. */
+  private static Optional<Capacity> capacity(String code) {
+    for (Capacity capacity : Capacity.values()) {
+      if (Codes.of(capacity).equals(code)) {
+        return Optional.of(capacity);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The list with this one first, each id once, at most {@link #MOST}. Who says nothing of name or
+   * capacity is remembered with what they said before.
+   */
+  static List<Therapist> first(Therapist who, List<Therapist> known) {
+    Optional<Therapist> before = known.stream().filter(t -> t.id().equals(who.id())).findFirst();
+    ArrayList<Therapist> all = new ArrayList<>();
+    all.add(
+        new Therapist(
+            who.id(),
+            who.name().or(() -> before.flatMap(Therapist::name)),
+            who.capacity().or(() -> before.flatMap(Therapist::capacity))));
+    known.stream().filter(t -> !t.id().equals(who.id())).limit(MOST - 1).forEach(all::add);
     return all;
   }
 }

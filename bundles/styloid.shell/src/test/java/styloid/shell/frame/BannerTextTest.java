@@ -79,11 +79,4 @@ class BannerTextTest {
         "Dr Example",
         "in plaster");
   }
-
-  @Test
-  void aNameUsedAgainComesToTheFrontOnce() {
-    assertEquals(List.of("b", "a", "c"), Therapists.first("b", List.of("a", "b", "c")));
-    List<String> many = List.of("1", "2", "3", "4", "5", "6", "7", "8");
-    assertEquals(Therapists.MOST, Therapists.first("9", many).size());
-  }
 }

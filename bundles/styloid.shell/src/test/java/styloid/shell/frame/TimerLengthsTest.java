@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.prefs.AbstractPreferences;
 import java.util.prefs.Preferences;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,54 +21,8 @@ class TimerLengthsTest {
 
   private final Map<String, String> kept = new TreeMap<>();
 
-  /** A node in memory, so that no test touches the preferences of whoever runs it. */
   private Preferences node() {
-    return new AbstractPreferences(null, "") {
-      @Override
-      protected void putSpi(String key, String value) {
-        kept.put(key, value);
-      }
-
-      @Override
-      protected String getSpi(String key) {
-        return kept.get(key);
-      }
-
-      @Override
-      protected void removeSpi(String key) {
-        kept.remove(key);
-      }
-
-      @Override
-      protected void removeNodeSpi() {
-        kept.clear();
-      }
-
-      @Override
-      protected String[] keysSpi() {
-        return kept.keySet().toArray(String[]::new);
-      }
-
-      @Override
-      protected String[] childrenNamesSpi() {
-        return new String[0];
-      }
-
-      @Override
-      protected AbstractPreferences childSpi(String name) {
-        throw new UnsupportedOperationException();
-      }
-
-      @Override
-      protected void syncSpi() {
-        // in memory
-      }
-
-      @Override
-      protected void flushSpi() {
-        // in memory
-      }
-    };
+    return new MemoryNode(kept);
   }
 
   @Test
