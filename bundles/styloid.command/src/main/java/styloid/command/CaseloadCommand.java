@@ -40,6 +40,7 @@ final class CaseloadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, StoreException {
+    surroundings.warm();
     if (!overwrite && Files.exists(to)) {
       surroundings.say(surroundings.err(), "workbook.exists", to.toString());
       return ExitCode.PROBLEMS;

@@ -63,8 +63,8 @@ final class WorkbookCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException, StoreException {
-    surroundings.warm();
     paper();
+    surroundings.warm();
     if (files.isEmpty()) {
       return ofStore();
     }
