@@ -80,6 +80,7 @@ final class BatchBench {
         1000 * seconds / evaluations,
         busy / seconds,
         (most[0] - before) / 1e6);
+    outcome.failed().stream().limit(2).forEach(System.out::println);
     delete(folder);
   }
 
