@@ -34,6 +34,8 @@ final class TableSection implements Sections.Section {
   private static final int TWO_LINES = 52;
 
   private static final int NAMES = 170;
+  private static final int LEAST_NAMES = 104;
+  private static final int LEAST_SIDE = 284;
   private static final int NAME_WIDTH = 92;
   private static final double BESIDE_ANSWERS = 44 + 66;
 
@@ -54,8 +56,8 @@ final class TableSection implements Sections.Section {
     this.fields = fields;
     this.test = fields.home.state().test().id();
     grid.getStyleClass().addAll("card", "table-grid");
-    ColumnConstraints names = new ColumnConstraints(120, NAMES, NAMES + 20);
-    ColumnConstraints side = new ColumnConstraints(288, 300, Double.MAX_VALUE);
+    ColumnConstraints names = new ColumnConstraints(LEAST_NAMES, NAMES, NAMES + 20);
+    ColumnConstraints side = new ColumnConstraints(LEAST_SIDE, 300, Double.MAX_VALUE);
     side.setHgrow(Priority.ALWAYS);
     grid.getColumnConstraints().addAll(names, side, side);
     grid.widthProperty().addListener((o, was, is) -> fit());
@@ -155,7 +157,9 @@ final class TableSection implements Sections.Section {
 
   /** Answers break where their half of the table ends. */
   private void fit() {
-    double half = (grid.getWidth() - grid.getInsets().getLeft() * 2 - NAMES) / 2;
+    double all = grid.getWidth() - grid.getInsets().getLeft() * 2 - grid.getHgap() * 2;
+    double names = Math.max(LEAST_NAMES, Math.min(NAMES, all - 2 * LEAST_SIDE));
+    double half = (all - names) / 2;
     leading.forEach(field -> field.atMost(half - BESIDE_ANSWERS));
   }
 

@@ -9,7 +9,6 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
@@ -68,9 +67,11 @@ final class Contrast {
     if (!node.isVisible() || covered(node)) {
       return;
     }
-    Bounds inSight = node instanceof ScrollPane pane ? cut(sight, pane.lookup(".viewport")) : sight;
-    if (node instanceof TextInputControl input) {
-      inSight = cut(sight, input);
+    Bounds inSight = sight;
+    if (node instanceof TextInputControl) {
+      inSight = cut(sight, node.localToScene(node.getLayoutBounds()));
+    } else if (node.getClip() != null) {
+      inSight = cut(sight, node.localToScene(node.getClip().getBoundsInParent()));
     }
     if (node instanceof Text text && !text.getText().isBlank()) {
       text(text, inSight, into);
@@ -86,11 +87,7 @@ final class Contrast {
     return node.getStyleClass().contains("content") && node.isDisabled();
   }
 
-  private static Bounds cut(Bounds sight, Node by) {
-    if (by == null) {
-      return sight;
-    }
-    Bounds b = by.localToScene(by.getLayoutBounds());
+  private static Bounds cut(Bounds sight, Bounds b) {
     double x = Math.max(sight.getMinX(), b.getMinX());
     double y = Math.max(sight.getMinY(), b.getMinY());
     double right = Math.min(sight.getMaxX(), b.getMaxX());
@@ -99,8 +96,8 @@ final class Contrast {
   }
 
   private void text(Text text, Bounds sight, List<Measured> into) {
-    Bounds at = cut(sight, text);
     Bounds whole = text.localToScene(text.getLayoutBounds());
+    Bounds at = cut(sight, whole);
     // Of a line that is half scrolled away there may be no full stroke in sight.
     if (at.getHeight() < whole.getHeight() - 0.5 || at.getWidth() < 4) {
       return;
