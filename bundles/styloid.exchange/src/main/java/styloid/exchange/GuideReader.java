@@ -36,12 +36,10 @@ public final class GuideReader {
 
   /** Keys of a picture stand beside those of what it belongs to; null after a problem. */
   private static Picture picture(Fields f) {
-    var view =
-        f.may("view", Decoders.code("view", Picture.View.class)).orElse(Picture.View.FITTING);
+    var view = f.may("view", view()).orElse(Picture.View.FITTING);
     Map<Pose.Joint, Integer> angles = f.may("pose", pose()).orElseGet(HashMap::new);
     Map<Digit, Map<Pose.Joint, Integer>> fingers =
-        f.may("fingers", Decoders.map(digit -> Codes.parse(Digit.class, digit), pose()))
-            .orElseGet(HashMap::new);
+        f.may("fingers", fingers()).orElseGet(HashMap::new);
     List<Mark> marks = f.list("marks", Fields.object(GuideReader::mark));
     return f.part(() -> new Picture(new Pose(angles, fingers), marks, view));
   }
@@ -66,6 +64,16 @@ public final class GuideReader {
   /** Joint angles by joint. */
   public static Decoder<Map<Pose.Joint, Integer>> pose() {
     return Decoders.map(joint -> Codes.parse(Pose.Joint.class, joint), Decoders::whole);
+  }
+
+  /** Joint angles of single fingers. */
+  public static Decoder<Map<Digit, Map<Pose.Joint, Integer>>> fingers() {
+    return Decoders.map(digit -> Codes.parse(Digit.class, digit), pose());
+  }
+
+  /** From where a picture is seen. */
+  public static Decoder<Picture.View> view() {
+    return Decoders.code("view", Picture.View.class);
   }
 
   /** How the patient is placed. */

@@ -15,19 +15,17 @@ final class ArcInks {
   private static final double STEP = 4;
 
   private final Subject subject;
-  private final Camera camera;
   private final double unit;
-  private final PlacedMark axis;
-  private final PlacedMark arm;
+  private final Spot at;
+  private final Turn turn;
   private final List<Ink> inks = new ArrayList<>();
   private final List<Sketch.Note> notes = new ArrayList<>();
 
   private ArcInks(Subject subject, Camera camera, double unit, PlacedMark axis, PlacedMark arm) {
     this.subject = subject;
-    this.camera = camera;
     this.unit = unit;
-    this.axis = axis;
-    this.arm = arm;
+    this.at = camera.see(Touch.of(Skeleton.of(subject.pose()), axis).skin());
+    this.turn = Turn.of(subject, camera, axis, arm);
   }
 
   /** Nothing where no angle was measured or the picture has no axis and moving arm. */
@@ -68,7 +66,7 @@ final class ArcInks {
     }
     inks.add(Ink.line(Ink.Role.ZERO, 0.14 * unit, ray(sweep.joint(0), 0, 7.2)));
     List<Spot> arc = arc(low, high, 4.4);
-    inks.add(Ink.fill(Ink.Role.ARC, Lists.joined(List.of(at()), arc)));
+    inks.add(Ink.fill(Ink.Role.ARC, Lists.joined(List.of(at), arc)));
     inks.add(Ink.line(Ink.Role.MARK, 0.22 * unit, arc));
     double radius = 6.2;
     for (Reading reading : subject.readings()) {
@@ -106,10 +104,6 @@ final class ArcInks {
     return reading.sweep().joint(reading.degrees());
   }
 
-  private Spot at() {
-    return camera.see(Touch.of(Skeleton.of(subject.pose()), axis).skin());
-  }
-
   private List<Spot> ray(double joint, double from, double to) {
     return List.of(spot(joint, from), spot(joint, to));
   }
@@ -125,10 +119,34 @@ final class ArcInks {
 
   /** Where the moving arm would point with the joint at this angle. */
   private Spot spot(double joint, double radius) {
-    Sweep sweep = subject.readings().get(0).sweep();
-    Sweep plain = new Sweep(sweep.item(), sweep.joint(), false, 0, 0, Optional.empty());
-    Skeleton posed = Skeleton.of(Subject.at(subject.pose(), plain, joint, subject.digit()));
-    Vec way = MarkInks.direction(posed, Touch.of(posed, axis).bone(), arm);
-    return at().plus(camera.see(way.times(radius * unit)).minus(camera.see(Vec.ZERO)));
+    return at.plus(turn.way(joint).times(radius * unit));
+  }
+
+  /**
+   * Way of the moving arm in the picture at any angle of the joint. A joint turns its arm about a
+   * fixed line, so three angles give all the others.
+   */
+  private record Turn(Spot middle, Spot cosine, Spot sine) {
+    static Turn of(Subject subject, Camera camera, PlacedMark axis, PlacedMark arm) {
+      Spot zero = way(subject, camera, axis, arm, 0);
+      Spot square = way(subject, camera, axis, arm, 90);
+      Spot over = way(subject, camera, axis, arm, 180);
+      Spot middle = zero.plus(over).times(0.5);
+      return new Turn(middle, zero.minus(middle), square.minus(middle));
+    }
+
+    private static Spot way(
+        Subject subject, Camera camera, PlacedMark axis, PlacedMark arm, double joint) {
+      Sweep sweep = subject.readings().get(0).sweep();
+      Sweep plain = new Sweep(sweep.item(), sweep.joint(), false, 0, 0, Optional.empty());
+      Skeleton posed = Skeleton.of(Subject.at(subject.pose(), plain, joint, subject.digit()));
+      Vec way = MarkInks.direction(posed, Touch.of(posed, axis).bone(), arm);
+      return camera.see(way).minus(camera.see(Vec.ZERO));
+    }
+
+    Spot way(double joint) {
+      double angle = Math.toRadians(joint);
+      return middle.plus(cosine.times(Math.cos(angle))).plus(sine.times(Math.sin(angle)));
+    }
   }
 }

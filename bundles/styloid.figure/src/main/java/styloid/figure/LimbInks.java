@@ -2,32 +2,35 @@ package styloid.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import styloid.model.Digit;
+import styloid.spi.Mark.Aspect;
 import styloid.spi.Mark.Segment;
 
 /** The limb with its outline, nails and creases, farther parts first. */
 final class LimbInks {
   private final Skeleton skeleton;
   private final Camera camera;
-  private final double line;
   private final List<Part> parts;
+  private final Map<Part, List<List<Spot>>> outlines = new IdentityHashMap<>();
+  private double line;
 
-  /**
-   * @param line width of the outline, in metres
-   */
-  LimbInks(Skeleton skeleton, Camera camera, double line) {
+  LimbInks(Skeleton skeleton, Camera camera) {
     this.skeleton = skeleton;
     this.camera = camera;
-    this.line = line;
     this.parts = Flesh.of(skeleton);
+    parts.forEach(part -> outlines.put(part, part.outlines(camera)));
   }
 
-  List<Part> parts() {
-    return parts;
-  }
-
-  List<Ink> inks() {
+  /**
+   * The limb from the farthest part to the nearest.
+   *
+   * @param width of the outline, in metres
+   */
+  List<Ink> inks(double width) {
+    line = width;
     ArrayList<Ink> inks = new ArrayList<>();
     parts.stream()
         .sorted(Comparator.comparingDouble((Part part) -> part.depth(camera)))
@@ -36,10 +39,9 @@ final class LimbInks {
   }
 
   private void part(Part part, List<Ink> inks) {
-    List<List<Spot>> outlines = part.outlines(camera);
     List<Joined> joined = neighbours(part);
-    outlines.forEach(outline -> edges(outline, joined, inks));
-    outlines.forEach(outline -> inks.add(Ink.fill(Ink.Role.SKIN, outline)));
+    outlines.get(part).forEach(outline -> edges(outline, joined, inks));
+    outlines.get(part).forEach(outline -> inks.add(Ink.fill(Ink.Role.SKIN, outline)));
     Details.of(skeleton, camera, part, line, inks);
   }
 
@@ -75,9 +77,9 @@ final class LimbInks {
 
   private Joined joined(Part distal, Part shown, Part drawn) {
     Bone bone = skeleton.bone(distal.segment(), distal.digit());
-    double radius = Flesh.skin(distal.segment(), distal.digit(), 0, styloid.spi.Mark.Aspect.RADIAL);
+    double radius = Flesh.skin(distal.segment(), distal.digit(), 0, Aspect.RADIAL);
     double reach = drawn.segment() == Segment.THUMB_METACARPAL ? radius * 2.4 : radius * 1.7;
-    return new Joined(camera.see(bone.from()), reach, shown.outlines(camera));
+    return new Joined(camera.see(bone.from()), reach, outlines.get(shown));
   }
 
   private static Segment proximal(Segment segment) {
@@ -129,11 +131,11 @@ final class LimbInks {
       }
       if (part.segment() == first && along > 0) {
         Bone bone = skeleton.bone(first, Digit.NONE);
-        double radius = Flesh.skin(first, Digit.NONE, along, styloid.spi.Mark.Aspect.RADIAL);
+        double radius = Flesh.skin(first, Digit.NONE, along, Aspect.RADIAL);
         List<Ball> stretch = List.of(new Ball(bone.at(along), radius), new Ball(bone.to(), radius));
         spots.addAll(Outline.around(stretch, camera));
       } else {
-        part.outlines(camera).forEach(spots::addAll);
+        outlines.get(part).forEach(spots::addAll);
       }
     }
     return spots;

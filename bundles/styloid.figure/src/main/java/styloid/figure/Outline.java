@@ -7,23 +7,41 @@ import java.util.List;
 
 /** Outlines of balls as seen, as closed polygons turning to the left. */
 final class Outline {
-  private static final int CORNERS = 28;
+  private static final int CORNERS = 36;
+
+  private static final List<Spot> WAYS = ways();
 
   private Outline() {}
 
-  /** The tight outline round some balls, as if a skin were drawn over them. */
-  static List<Spot> around(List<Ball> balls, Camera camera) {
-    ArrayList<Spot> points = new ArrayList<>();
-    for (Ball ball : balls) {
-      Spot centre = camera.see(ball.centre());
-      for (int i = 0; i < CORNERS; i++) {
-        double angle = 2 * Math.PI * i / CORNERS;
-        points.add(
-            centre.plus(
-                new Spot(ball.radius() * Math.cos(angle), ball.radius() * Math.sin(angle))));
-      }
+  private static List<Spot> ways() {
+    ArrayList<Spot> ways = new ArrayList<>();
+    for (int i = 0; i < CORNERS; i++) {
+      double angle = 2 * Math.PI * i / CORNERS;
+      ways.add(new Spot(Math.cos(angle), Math.sin(angle)));
     }
-    return hull(points);
+    return List.copyOf(ways);
+  }
+
+  /**
+   * The tight outline round some balls, as if a skin were drawn over them: in each of many
+   * directions the farthest point of any ball.
+   */
+  static List<Spot> around(List<Ball> balls, Camera camera) {
+    List<Spot> centres = balls.stream().map(ball -> camera.see(ball.centre())).toList();
+    ArrayList<Spot> outline = new ArrayList<>(CORNERS);
+    for (Spot way : WAYS) {
+      int farthest = 0;
+      double reach = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < centres.size(); i++) {
+        double here = centres.get(i).dot(way) + balls.get(i).radius();
+        if (here > reach) {
+          reach = here;
+          farthest = i;
+        }
+      }
+      outline.add(centres.get(farthest).plus(way.times(balls.get(farthest).radius())));
+    }
+    return outline;
   }
 
   /** Smallest convex polygon round the points (Andrew's monotone chain). */

@@ -29,6 +29,9 @@ public final class Skeleton {
   /** How far each finger goes to the thumb side in spreading, against the angle of the pose. */
   private static final double[] SPREAD = {1, 0, -0.8, -1.6};
 
+  /** Way of the shoulder blade along the ribs for a radian of the collarbone, in metres. */
+  private static final double BLADE_GLIDE = 0.2;
+
   private static final Vec COLLARBONE = new Vec(-0.02, 0.01, 0.04);
 
   private final Map<Segment, Bone> limb = new EnumMap<>(Segment.class);
@@ -94,7 +97,8 @@ public final class Skeleton {
             raised.y(),
             raised.z() * Math.cos(forward) - raised.x() * Math.sin(forward));
     Vec shoulder = COLLARBONE.plus(turned);
-    Vec back = new Vec(0.035, 0.045, -0.055);
+    // The blade glides round the ribs by more than the collarbone turns.
+    Vec back = new Vec(0.035 - BLADE_GLIDE * forward, 0.045, -0.055);
     Frame blade = new Frame(new Vec(0.30, -1, -0.10).unit(), Vec.ZERO, Vec.ZERO);
     Vec radial = new Vec(-1, -0.30, -0.20);
     Vec square = radial.minus(blade.distal().times(radial.dot(blade.distal()))).unit();

@@ -32,7 +32,8 @@ public final class Sketcher {
 
   private Sketch draw() {
     boolean withBody = Views.ofBody(subject.region());
-    Box limb = Box.around(focus());
+    LimbInks limbInks = new LimbInks(skeleton, camera);
+    Box limb = Box.around(focus(limbInks));
     double unit = Math.max(limb.width() / 1.45, limb.height()) / 17;
     double line = unit * 0.11;
     ArrayList<Ink> inks = new ArrayList<>();
@@ -45,8 +46,7 @@ public final class Sketcher {
     if (withBody) {
       body(inks, line);
     }
-    LimbInks limbInks = new LimbInks(skeleton, camera, line);
-    inks.addAll(limbInks.inks());
+    inks.addAll(limbInks.inks(line));
     Optional<ArcInks> arcs = ArcInks.of(subject, camera, unit);
     ArrayList<Ink> over = new ArrayList<>();
     arcs.ifPresent(a -> over.addAll(a.inks()));
@@ -109,8 +109,7 @@ public final class Sketcher {
   }
 
   /** What must be in sight, by the part of the limb the test is about. */
-  private List<Spot> focus() {
-    LimbInks limb = new LimbInks(skeleton, camera, 0);
+  private List<Spot> focus(LimbInks limb) {
     Region region = subject.region();
     ArrayList<Spot> spots = new ArrayList<>();
     switch (region) {

@@ -28,6 +28,14 @@ final class Suite {
     return definitions().stream().flatMap(test -> test.groups().stream());
   }
 
+  /** The group of the item with this id. */
+  static Group groupWith(String item) {
+    return groups()
+        .filter(group -> group.items().stream().anyMatch(i -> i.id().value().equals(item)))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** The first item, and every other one that is drawn another way. */
   static List<Item> pictured(Group group) {
     Guide guide = group.guide();

@@ -183,7 +183,16 @@ public final class FormView extends BorderPane {
       layout();
     }
     field.focusTarget().requestFocus();
-    Platform.runLater(() -> reveal(field.box));
+    Platform.runLater(() -> reveal(field));
+  }
+
+  /** The place and, as far as there is room, the answers that have just unfolded under it. */
+  private void reveal(Field field) {
+    layout();
+    if (field.note.isVisible()) {
+      reveal(field.note);
+    }
+    reveal(field.box);
   }
 
   private void reveal(Node node) {

@@ -66,13 +66,22 @@ final class ReferenceRule extends MotionRule {
   private Result result(
       Readings readings, ItemKey key, Mode mode, Place place, ResultId id, boolean asShare) {
     Optional<References.Reference> found = references.of(readings.settings().reference(), motion());
+    Optional<References.Printed> printed =
+        references.printedOnly(readings.settings().reference(), motion());
     Calculation calculation =
         new Calculation(
             asShare ? "joint-reference-percent" : "joint-reference",
-            found.map(References.Reference::source).orElse(Source.commonPractice()));
+            found
+                .map(References.Reference::source)
+                .or(() -> printed.map(References.Printed::source))
+                .orElse(Source.commonPractice()));
     Optional<BigDecimal> value = readings.degrees(key);
     if (value.isEmpty()) {
       return calculation.incomplete(place.result(id), List.of(key));
+    }
+    if (printed.isPresent()) {
+      return calculation.unavailable(
+          place.result(id), "printed-only", degrees(printed.get().degrees()));
     }
     if (found.isEmpty()) {
       return calculation.unavailable(place.result(id), none(readings.settings().reference()));

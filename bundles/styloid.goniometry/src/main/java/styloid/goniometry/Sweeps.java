@@ -20,7 +20,9 @@ final class Sweeps {
 
   private static final int RADIAL_REST = -14;
 
-  /** A motion: its joint, whether the angle lowers the joint's, its zero, what is drawn at first. */
+  /**
+   * A motion: its joint, whether the angle lowers the joint's, its zero, what is drawn at first.
+   */
   private record Way(Joint joint, boolean reversed, int zero, int drawn) {
     static Way up(Joint joint, int drawn) {
       return new Way(joint, false, 0, drawn);

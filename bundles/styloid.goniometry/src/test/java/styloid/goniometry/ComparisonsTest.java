@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,6 +16,7 @@ import styloid.model.Quantity;
 import styloid.model.Side;
 import styloid.model.SourceStatus;
 import styloid.model.Unit;
+import styloid.spi.Texts;
 
 class ComparisonsTest {
   @ParameterizedTest
@@ -198,16 +201,27 @@ class ComparisonsTest {
     assertEquals("unavailable.sem-setting", ((Outcome.Unavailable) outcome).reason().key());
   }
 
-  @Test
-  void aJointWithoutAPublishedErrorSaysSo() {
+  @ParameterizedTest
+  @CsvSource({
+    "elbow-flexion, NONE",
+    "forearm-supination, NONE",
+    "thumb-ip-flexion, THUMB",
+    "thumb-cmc-flexion, THUMB",
+    "thumb-palmar-abduction, THUMB"
+  })
+  void aJointWithoutAPublishedErrorSaysSoInWords(String motion, Digit digit) {
     Visit visit =
         new Visit()
-            .after(earlier("elbow-flexion-active", Digit.NONE, "100"))
-            .degrees("elbow-flexion-active", Side.LEFT, "140");
-    assertEquals(40, visit.number("elbow-flexion-active-change", Side.LEFT, Digit.NONE));
-    assertTrue(
-        visit.result("elbow-flexion-active-change-meaning", Side.LEFT, Digit.NONE).outcome()
-            instanceof Outcome.Unavailable);
+            .after(earlier(motion + "-active", digit, "20"))
+            .degrees(motion + "-active", Side.LEFT, digit, "60");
+    assertEquals(40, visit.number(motion + "-active-change", Side.LEFT, digit));
+    Outcome outcome = visit.result(motion + "-active-change-meaning", Side.LEFT, digit).outcome();
+    Texts texts =
+        new Texts(Map.of("goniometry", Visit.module().definition().labels()), Locale.ENGLISH);
+    assertEquals(
+        "No published standard error is known here for this joint. The clinic can set its own"
+            + " (goniometry.sem).",
+        texts.text(((Outcome.Unavailable) outcome).reason()));
   }
 
   @ParameterizedTest

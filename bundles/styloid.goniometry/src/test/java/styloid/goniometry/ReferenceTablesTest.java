@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -17,6 +18,7 @@ import styloid.model.Digit;
 import styloid.model.Message;
 import styloid.model.Outcome;
 import styloid.model.Patient;
+import styloid.model.Quantity;
 import styloid.model.Result;
 import styloid.model.Side;
 import styloid.model.Unit;
@@ -106,6 +108,23 @@ class ReferenceTablesTest {
       double deficit = result.quantity().orElseThrow().amount().doubleValue();
       assertEquals(lowest(values[i]) - 3, deficit, 1e-9, id);
       assertEquals(status, result.why().status().code(), id);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"thumb-palmar-abduction", "thumb-radial-abduction"})
+  void aValuePrintedWithoutItsPlaneIsShownAndNothingComparedWithIt(String id) {
+    Visit visit =
+        new Visit()
+            .of(Patient.Sex.MALE, 40)
+            .choosing(Settings.REFERENCE, "aaos")
+            .degrees(id + "-active", Side.LEFT, Digit.THUMB, "50");
+    for (String which : List.of("-active-reference-deficit", "-active-reference-percent")) {
+      Result result = visit.result(id + which, Side.LEFT, Digit.THUMB);
+      Message reason =
+          Calculation.words("unavailable.printed-only", Quantity.of("70", Unit.DEGREE));
+      assertEquals(new Outcome.Unavailable(reason), result.outcome());
+      assertEquals("memory", result.why().status().code());
     }
   }
 

@@ -44,8 +44,10 @@ import styloid.spi.Timer;
 final class GradingDefinition {
   static final TestId ID = new TestId("grading");
   static final TestId GONIOMETRY = new TestId("goniometry");
-  static final List<String> TEST_CAUTIONS =
-      List.of("tendon-repair", "gravity-first", "mid-range", "stop-at-pain", "reduced-together");
+  static final List<String> TEST_CAUTIONS = List.of("tendon-repair", "mid-range", "stop-at-pain");
+
+  /** Where the weight of the part matters; elsewhere they would contradict the criteria shown. */
+  private static final List<String> GRAVITY_CAUTIONS = List.of("gravity-first", "reduced-together");
 
   private static final ItemKind.Choices GRADES =
       new ItemKind.Choices(Grade.rankedGrades().stream().map(Grade::code).toList());
@@ -66,7 +68,7 @@ final class GradingDefinition {
 
   static TestDefinition build(List<Motion> catalogue) {
     LinkedHashSet<String> cautions = new LinkedHashSet<>(TEST_CAUTIONS);
-    catalogue.forEach(motion -> cautions.addAll(motion.cautions()));
+    catalogue.forEach(motion -> cautions.addAll(cautions(motion)));
     return new TestDefinition(
         ID,
         "1.1",
@@ -103,8 +105,16 @@ final class GradingDefinition {
             .toList(),
         Group.Walk.SIDE_BY_SIDE,
         perDigit ? Group.Layout.DIGIT_GRID : Group.Layout.LEFT_RIGHT_TABLE,
-        motion.cautions(),
+        cautions(motion),
         guide(motion));
+  }
+
+  private static List<String> cautions(Motion motion) {
+    ArrayList<String> all = new ArrayList<>(motion.cautions());
+    if (motion.criteria() == Criteria.GRAVITY) {
+      all.addAll(GRAVITY_CAUTIONS);
+    }
+    return all;
   }
 
   /** Each step is asked only while the grade is not decided; an own grade typed ends the asking. */

@@ -223,13 +223,33 @@ class CatalogueTest {
       delimiter = '|',
       textBlock =
           """
-          gravity-first | against gravity first
           mid-range | never at the end of range
           tendon-repair | not strength-tested
-          reduced-together | gravity-reduced tests of one joint together
           """)
   void factOfEveryStepShowsForTheWholeTest(String caution, String words) {
     assertTrue(definition.testCautions().contains(caution));
+    assertTrue(words("caution." + caution).contains(words), words("caution." + caution));
+    assertCommonPractice(caution);
+  }
+
+  /** Not at digits and forearm, where the criteria shown say that gravity hardly matters. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          gravity-first | against gravity first
+          reduced-together | gravity-reduced tests of one joint together
+          """)
+  void factOfGravityShowsWhereverGravityCounts(String caution, String words) {
+    int shown = 0;
+    for (Motion motion : catalogue) {
+      Group group = definition.groupOf(new ItemId(motion.id() + "-range")).orElseThrow();
+      boolean gravity = motion.criteria() == Criteria.GRAVITY;
+      assertEquals(gravity, group.cautions().contains(caution), motion::id);
+      shown += gravity ? 1 : 0;
+    }
+    assertTrue(shown >= 20 && !definition.testCautions().contains(caution));
     assertTrue(words("caution." + caution).contains(words), words("caution." + caution));
     assertCommonPractice(caution);
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import styloid.model.SourceStatus;
+import styloid.spi.Group;
 import styloid.spi.TestModule;
 import styloid.spi.Timer;
 import styloid.testkit.TestModuleContract;
@@ -42,6 +43,15 @@ class GripModuleTest extends TestModuleContract {
       Timer rest = module.definition().timer(Timer.Kind.REST, measure.item()).orElseThrow();
       assertEquals(60, rest.seconds());
       assertEquals(SourceStatus.VERIFIED, rest.source().status());
+    }
+  }
+
+  @Test
+  void handsAlternateTrialByTrial() {
+    for (Measure measure : Measure.values()) {
+      Group group = module.definition().groupOf(measure.item()).orElseThrow();
+      assertEquals(Group.Walk.ALTERNATING, group.walk());
+      assertEquals(3, module.definition().item(measure.item()).orElseThrow().trials());
     }
   }
 

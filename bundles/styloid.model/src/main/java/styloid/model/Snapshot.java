@@ -142,11 +142,13 @@ public final class Snapshot {
   }
 
   /**
-   * Whether both hold the very same entries in the same order and may be asked for the same items.
-   * Never true of two that differ; entries that are merely equal do not count as the same.
+   * Whether both hold the very same entries in the same order, under the same settings, and may be
+   * asked for the same items. Never true of two that differ; entries that are merely equal do not
+   * count as the same.
    */
   public boolean sameAs(Snapshot other) {
     if (current.size() != other.current.size()
+        || !choices.equals(other.choices)
         || !Objects.equals(readable, other.readable)
         || !readableTests.equals(other.readableTests)) {
       return false;

@@ -18,11 +18,13 @@ import styloid.plan.PlanStep.State;
  * deterministic: the same steps, in whatever order they are given, make the same plan.
  */
 public final class Planner {
-  /** Up to so many position groups a stage, no order is cheaper than the plan. */
+  /** Up to so many position groups, no order is cheaper than the plan. */
   public static final int EXACT_GROUPS = 20;
 
-  /** Beyond that, ways looked at before the best so far is taken. */
-  static final int MOST_WAYS = 500;
+  /** Beyond that, ways looked at for a proof: where no stage has more, and where one has. */
+  static final int LONG = 4_000;
+
+  static final int SHORT = 500;
 
   private static final int MOST_KEPT = 8;
 
@@ -109,8 +111,9 @@ public final class Planner {
   }
 
   private static int limit(List<Layer> layers) {
-    boolean small = layers.stream().allMatch(layer -> layer.size() <= EXACT_GROUPS);
-    return small ? Integer.MAX_VALUE : MOST_WAYS;
+    int groups = layers.stream().mapToInt(Layer::size).sum();
+    int most = layers.stream().mapToInt(Layer::size).max().orElse(0);
+    return groups <= EXACT_GROUPS ? Integer.MAX_VALUE : most <= EXACT_GROUPS ? LONG : SHORT;
   }
 
   private static List<PlanStep> in(List<PlanStep> steps, State state) {

@@ -45,13 +45,18 @@ final class Search {
    * @param most ways looked at before the proof is given up and the best so far returned
    */
   Found find(int start, int most) {
-    boolean toTheEnd = most == Integer.MAX_VALUE;
-    return prove(start, toTheEnd ? beam(start, 1, NARROW, null) : beam(start), most);
+    Found found = prove(start, beam(start, 1, NARROW, null), most);
+    return found.proven() ? found : new Found(widen(start, found.way()), false);
   }
 
   /** A good way, not proven the best. */
   Way beam(int start) {
-    Way best = beam(start, 1, NARROW, null);
+    return widen(start, beam(start, 1, NARROW, null));
+  }
+
+  /** Looks for a better way than this one with wide beams. */
+  private Way widen(int start, Way good) {
+    Way best = good;
     for (int foresight : FORESIGHT) {
       best = beam(start, foresight, WIDE, best);
     }
@@ -71,7 +76,8 @@ final class Search {
     collect(byProgress, moves.start(start));
     while (!byProgress.isEmpty()) {
       int most = best == null ? Integer.MAX_VALUE : best.cost();
-      for (Way way : cheapest(byProgress.pollFirstEntry().getValue().ways, foresight, width, most)) {
+      for (Way way :
+          cheapest(byProgress.pollFirstEntry().getValue().ways, foresight, width, most)) {
         if (moves.finished(way)) {
           best = best == null || way.cost() < best.cost() ? way : best;
         } else {

@@ -178,10 +178,4 @@ final class Tree {
     }
     return total;
   }
-
-  /** By Prim's rule whatever the weights, to be held against. */
-  int byPrim() {
-    longest = 0;
-    return count < 2 ? 0 : prim();
-  }
 }

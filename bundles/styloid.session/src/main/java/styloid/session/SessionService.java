@@ -187,8 +187,7 @@ public final class SessionService extends Reading {
   private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into)
       throws StoreException {
     close();
-    Runnable told = () -> listeners.tell(Change.EVALUATION);
-    sitting = Sitting.at(context, record, into, workers.storing(), told);
+    sitting = Sitting.at(context, record, into, workers.storing(), listeners);
     recalculate();
     workers.warmUpOnce(exporters);
     return view(sitting);
@@ -293,6 +292,12 @@ public final class SessionService extends Reading {
   @Override
   public void retrySaving() {
     Optional.ofNullable(sitting).ifPresent(open -> open.saver().retry());
+  }
+
+  @Override
+  public void mute(ModuleFault fault) {
+    guard.mute(fault.module());
+    modulesChanged();
   }
 
   @Override

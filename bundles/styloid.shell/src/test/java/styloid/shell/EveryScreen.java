@@ -119,6 +119,9 @@ final class EveryScreen implements AutoCloseable {
     key(KeyCode.DOWN);
     at("limb-map");
     key(KeyCode.ESCAPE);
+    control(KeyCode.I);
+    at("who");
+    key(KeyCode.ESCAPE);
     control(KeyCode.R);
     at("rest-question");
     key(KeyCode.ESCAPE);

@@ -83,8 +83,11 @@ public record Mark(Kind kind, Segment segment, double along, Aspect aspect, Set<
     this(kind, segment, along, aspect, Set.of());
   }
 
-  /** Whether it is drawn when this digit is asked about; {@link Digit#NONE} for the whole hand. */
+  /** Whether it is drawn when this digit is asked about; only another finger hides it. */
   public boolean shownFor(Digit asked) {
-    return digits.isEmpty() || asked == Digit.NONE || digits.contains(asked);
+    return digits.isEmpty()
+        || asked == Digit.NONE
+        || asked == Digit.THUMB
+        || digits.contains(asked);
   }
 }

@@ -25,6 +25,7 @@ class PureCoreTest {
           "styloid.grading",
           "styloid.goniometry",
           "styloid.grip",
+          "styloid.finding",
           "styloid.plan");
 
   private static final JavaClasses CLASSES =

@@ -93,6 +93,28 @@ public final class NormalCurve {
     return z > 0 ? 1 - tail : tail;
   }
 
+  /**
+   * The value that a share {@code p} of the distribution does not exceed: where the cumulative
+   * probability first reaches {@code p}, to the last digit it tells apart.
+   *
+   * @throws IllegalArgumentException when {@code p} is not above 0 and below 1
+   */
+  public static double quantile(double p) {
+    if (!(p > 0 && p < 1)) {
+      throw new IllegalArgumentException("a share is above 0 and below 1: " + p);
+    }
+    double low = -40;
+    double high = 40;
+    for (double half = 0; half > low && half < high; half = (low + high) / 2) {
+      if (cumulative(half) < p) {
+        low = half;
+      } else {
+        high = half;
+      }
+    }
+    return high;
+  }
+
   private static double middle(double square) {
     double above = A[4] * square;
     double below = square;

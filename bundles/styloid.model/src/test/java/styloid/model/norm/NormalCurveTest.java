@@ -31,6 +31,19 @@ class NormalCurveTest {
   }
 
   @Test
+  void givesTheValueOfAShareAsAStatisticsLibraryDoes() {
+    for (int step = 1; step < 1000; step++) {
+      double p = step / 1000.0;
+      assertEquals(
+          JUDGE.inverseCumulativeProbability(p), NormalCurve.quantile(p), 1e-12, "p = " + p);
+    }
+    assertEquals(JUDGE.inverseCumulativeProbability(1e-9), NormalCurve.quantile(1e-9), 1e-12);
+    for (double none : new double[] {0, 1, -0.1, 1.1, Double.NaN}) {
+      assertThrows(IllegalArgumentException.class, () -> NormalCurve.quantile(none));
+    }
+  }
+
+  @Test
   void joinsItsPiecesWithoutAStep() {
     for (double seam : new double[] {0.67448975, Math.sqrt(32)}) {
       for (double z : new double[] {seam, -seam}) {

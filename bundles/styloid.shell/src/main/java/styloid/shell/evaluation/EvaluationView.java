@@ -1,6 +1,7 @@
 package styloid.shell.evaluation;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
@@ -29,7 +30,7 @@ import styloid.shell.frame.WhoCard;
 import styloid.shell.help.KeysHelp;
 import styloid.shell.map.LimbGuide;
 import styloid.shell.order.OrderGuide;
-import styloid.spi.Group;
+import styloid.shell.progress.ProgressCard;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
 
@@ -37,7 +38,16 @@ import styloid.spi.Timer;
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
   private static final List<String> KEYS =
-      List.of("map", "next-page", "panes", "order", "rest", "export", "who", "close-evaluation");
+      List.of(
+          "next-page",
+          "map",
+          "progress",
+          "panes",
+          "order",
+          "rest",
+          "export",
+          "who",
+          "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -69,11 +79,11 @@ public final class EvaluationView extends BorderPane {
     this.stand = Stand.of(open);
     this.form = new FormView(new Port(), texts);
     this.limbs = new LimbGuide(shell.screens(), texts, open, this::goTo);
-    this.navigation = new Navigation(texts, limbs.node(), p -> go(p, true), this::goTo);
+    this.navigation = new Navigation(texts, limbs.node(), p -> go(p, true), form::focusStart);
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
-    this.faults = new FaultStrip(texts, session::tryAgain);
+    this.faults = new FaultStrip(texts, session);
     this.rest = new RestOffer(shell, texts, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
@@ -107,6 +117,7 @@ public final class EvaluationView extends BorderPane {
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
     VBox.setVgrow(form, Priority.ALWAYS);
+    form.setPrefHeight(0);
     VBox middle = new VBox(6, head, missing, form);
     middle.getStyleClass().add("middle");
     return middle;
@@ -220,10 +231,6 @@ public final class EvaluationView extends BorderPane {
     }
   }
 
-  private void goTo(Group group) {
-    form.focusStart(group);
-  }
-
   private void goTo(ItemKey key) {
     stand
         .pageOf(key)
@@ -257,30 +264,30 @@ public final class EvaluationView extends BorderPane {
     }
   }
 
+  private Map<KeyCode, Runnable> keys() {
+    return Map.of(
+        KeyCode.F3, () -> ProgressCard.show(shell, stand.open(), form.current().get()),
+        KeyCode.F4, limbs::open,
+        KeyCode.F6, this::switchPane);
+  }
+
+  private Map<KeyCode, Runnable> shortcuts() {
+    return Map.of(
+        KeyCode.PAGE_DOWN, () -> leavePage(true),
+        KeyCode.PAGE_UP, () -> leavePage(false),
+        KeyCode.E, this::export,
+        KeyCode.I, () -> askWho(""),
+        KeyCode.R, rest::ask,
+        KeyCode.T, order::show,
+        KeyCode.W, shell.screens()::caseload);
+  }
+
   private void pressed(KeyEvent event) {
-    Optional<Runnable> action = Optional.empty();
-    if (event.getCode() == KeyCode.F6) {
-      action = Optional.of(this::switchPane);
-    } else if (event.getCode() == KeyCode.F4) {
-      action = Optional.of(limbs::open);
-    } else if (event.isShortcutDown()) {
-      action =
-          switch (event.getCode()) {
-            case PAGE_DOWN -> Optional.of(() -> leavePage(true));
-            case PAGE_UP -> Optional.of(() -> leavePage(false));
-            case E -> Optional.of(this::export);
-            case I -> Optional.of(() -> askWho(""));
-            case R -> Optional.of(rest::ask);
-            case T -> Optional.of(order::show);
-            case W -> Optional.of(shell.screens()::caseload);
-            default -> Optional.empty();
-          };
+    Runnable action = (event.isShortcutDown() ? shortcuts() : keys()).get(event.getCode());
+    if (action != null) {
+      event.consume();
+      action.run();
     }
-    action.ifPresent(
-        run -> {
-          event.consume();
-          run.run();
-        });
   }
 
   /** Shows the keys of the place of entry and of the screen. */

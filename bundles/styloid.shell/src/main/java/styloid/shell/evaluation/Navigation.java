@@ -182,8 +182,10 @@ final class Navigation extends VBox {
     item.state().setText(under ? Shell.say(texts, "nav.left", completion.open()) : word);
     String full = under ? word + ", " + item.state().getText() : word;
     if (item.button().isWrapText()) {
-      String shown = item.name().getText() + ", " + item.state().getText();
-      item.button().setText(shown);
+      // The empty ring says it; names of motions that begin alike need the room.
+      boolean untouched = completion.stage() == Completion.Stage.UNTOUCHED;
+      String name = item.name().getText();
+      item.button().setText(untouched ? name : name + ", " + item.state().getText());
     }
     item.button().setAccessibleText(item.name().getText() + ", " + full);
   }

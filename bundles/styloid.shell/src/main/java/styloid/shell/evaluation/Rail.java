@@ -21,6 +21,7 @@ import styloid.model.Value;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.progress.Sparks;
 import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Position;
@@ -133,6 +134,8 @@ final class Rail extends Region {
     TestDefinition test = page.test();
     cautions(test, group);
     guide(test, group.guide());
+    Sparks.of(stand.open().context(), test.id(), group, key, texts)
+        .ifPresent(sparks -> section("rail.progress", new VBox(sparks), after));
     VBox list = results.of(test, group, key, stand.open().context().results(), why);
     if (!list.getChildren().isEmpty()) {
       section("rail.results", list, after);

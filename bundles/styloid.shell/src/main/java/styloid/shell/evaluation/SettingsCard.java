@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import styloid.shell.frame.Make;
+import styloid.shell.frame.ResultText;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.TimerLengths;
 import styloid.spi.Setting;
@@ -89,11 +90,7 @@ final class SettingsCard extends VBox {
             seconds -> shell.lengths().set(timer.kind(), seconds));
     String source =
         Shell.say(
-            texts,
-            "settings.usual",
-            timer.seconds(),
-            timer.source().citation(),
-            texts.word(timer.source().status()));
+            texts, "settings.usual", timer.seconds(), ResultText.source(timer.source(), texts));
     return new VBox(3, box, Make.text(source, "fine-print"));
   }
 

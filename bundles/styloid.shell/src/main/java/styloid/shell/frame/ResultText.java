@@ -40,14 +40,15 @@ public final class ResultText {
   public static List<String> why(Result result, Texts texts) {
     ArrayList<String> lines = new ArrayList<>();
     result.why().steps().forEach(step -> lines.add(texts.text(step)));
-    for (Source source : result.why().sources()) {
-      String status = texts.word(source.status());
-      String shown =
-          source.citation().equals(Source.NO_SOURCE)
-              ? status
-              : Shell.say(texts, "rail.source", source.citation(), status);
-      lines.add(shown);
-    }
+    result.why().sources().forEach(source -> lines.add(source(source, texts)));
     return lines;
+  }
+
+  /** A source with its status; where there is none, that is said once. */
+  public static String source(Source source, Texts texts) {
+    String status = texts.word(source.status());
+    return source.citation().equals(Source.NO_SOURCE)
+        ? status
+        : Shell.say(texts, "rail.source", source.citation(), status);
   }
 }
