@@ -133,10 +133,19 @@ public final class LimbMap extends Region {
     targets.get(side).get(part).show(mark, words);
   }
 
-  /** Marks one part as the one entry or the card is at; none where empty. */
+  /**
+   * Marks one part as the one entry or the card is at; none where empty. Tab comes to that target
+   * and leaves the map from it.
+   */
   public void point(Optional<LimbPart> part, Side side) {
     targets.forEach(
-        (s, own) -> own.forEach((p, t) -> t.point(s == side && part.equals(Optional.of(p)))));
+        (s, own) ->
+            own.forEach(
+                (p, target) -> {
+                  boolean here = s == side && part.equals(Optional.of(p));
+                  target.point(here);
+                  target.setFocusTraversable(keys && here);
+                }));
   }
 
   /** Puts the focus on a target. */

@@ -18,7 +18,7 @@ import styloid.spi.Pose.Joint;
  * {@link #TARGET} across do not touch each other.
  */
 public final class MapShape {
-  public static final double WIDTH = 312;
+  public static final double WIDTH = 291;
   public static final double HEIGHT = 337;
   public static final double TARGET = 24;
 
@@ -28,8 +28,8 @@ public final class MapShape {
       new Pose(
           Map.of(
               Joint.FOREARM_PRONATION, -90,
-              Joint.FINGER_SPREAD, 4,
-              Joint.THUMB_RADIAL_ABDUCTION, 5));
+              Joint.FINGER_SPREAD, 2,
+              Joint.THUMB_RADIAL_ABDUCTION, 3));
   private static final Camera FRONT =
       Camera.looking(new Vec(0, 0, 1), new Vec(0, 1, 0), Side.RIGHT);
 
@@ -44,7 +44,7 @@ public final class MapShape {
   private static final double HAND_Y = 160;
 
   /** Middle of the sheet to the middle of the wrist of the large hand. */
-  private static final double HAND_X = 76;
+  private static final double HAND_X = 71;
 
   private static final Skeleton ARM_BONES = Skeleton.of(ARM);
   private static final Skeleton HAND_BONES = Skeleton.of(HAND);

@@ -115,6 +115,10 @@ final class EveryScreen implements AutoCloseable {
     control(KeyCode.T);
     at("order");
     key(KeyCode.ESCAPE);
+    key(KeyCode.F4);
+    key(KeyCode.DOWN);
+    at("limb-map");
+    key(KeyCode.ESCAPE);
     control(KeyCode.I);
     at("who");
     key(KeyCode.ESCAPE);

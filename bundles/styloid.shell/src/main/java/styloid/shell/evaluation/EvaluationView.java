@@ -93,8 +93,8 @@ public final class EvaluationView extends BorderPane {
     this.folding = new Folding(this, navigation, rail, say("nav.show"));
     folding.around(middle());
     setBottom(status);
-    navigation.setPrefWidth(320);
-    rail.setPrefWidth(294);
+    navigation.setPrefWidth(297);
+    rail.setPrefWidth(288);
     form.current().addListener((o, was, is) -> attend(is));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }

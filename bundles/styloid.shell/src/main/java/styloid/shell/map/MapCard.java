@@ -26,7 +26,9 @@ import styloid.shell.frame.Make;
 /** The map at full size, worked by keys, with everything about the joint one is at beside it. */
 final class MapCard {
   /** Width at which targets are 44 px across. */
-  private static final double MAP_WIDTH = 572;
+  private static final double MAP_WIDTH = 536;
+
+  private static final double LEAST_HEIGHT = 320;
 
   private static final double CARD_WIDTH = 640;
 
@@ -60,6 +62,8 @@ final class MapCard {
     right.setPrefWidth(CARD_WIDTH);
     node = new HBox(20, left, right);
     node.getStyleClass().addAll("cover-card", "map-card");
+    // Where the window is low the card gives way, and what stands in it scrolls.
+    node.setMinHeight(LEAST_HEIGHT);
     node.setMaxSize(MAP_WIDTH + CARD_WIDTH + 80, 760);
     node.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
