@@ -18,6 +18,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import picocli.CommandLine;
 import styloid.session.Session;
 import styloid.spi.DeclaredTests;
+import styloid.spi.OuterModules;
 import styloid.store.StoreException;
 
 /** Runs a command given as words and answers with its exit code; found by the launcher. */
@@ -34,18 +35,31 @@ public final class CommandService implements ToIntFunction<String[]> {
       policyOption = ReferencePolicyOption.GREEDY)
   private volatile DeclaredTests declared;
 
+  @Reference(
+      cardinality = ReferenceCardinality.OPTIONAL,
+      policy = ReferencePolicy.DYNAMIC,
+      policyOption = ReferencePolicyOption.GREEDY)
+  private volatile OuterModules outer;
+
   @Activate
   public CommandService(
       @Reference Session session,
       @Reference(target = "(styloid.role=out)") PrintWriter out,
       @Reference(target = "(styloid.role=err)") PrintWriter err) {
-    surroundings = new Surroundings(session, () -> Optional.ofNullable(declared), out, err);
+    surroundings =
+        new Surroundings(
+            session,
+            () -> Optional.ofNullable(declared),
+            () -> Optional.ofNullable(outer),
+            out,
+            err);
   }
 
   @Override
   public int applyAsInt(String[] words) {
     // Modules report to the session on a worker; all of them are there once it has settled.
     surroundings.declared().get().ifPresent(DeclaredTests::settle);
+    surroundings.outer().get().ifPresent(OuterModules::settle);
     surroundings.session().settle();
     int code = commands().execute(words);
     surroundings.out().flush();
@@ -62,6 +76,7 @@ public final class CommandService implements ToIntFunction<String[]> {
     all.addSubcommand(new ModulesCommand(surroundings));
     all.addSubcommand(new ImportCommand(surroundings));
     all.addSubcommand(new TryCommand(surroundings));
+    all.addSubcommand(new ApproveCommand(surroundings));
     all.addSubcommand(new DumpCommand(surroundings));
     all.addSubcommand(new CommandLine.HelpCommand());
     all.setResourceBundle(words());

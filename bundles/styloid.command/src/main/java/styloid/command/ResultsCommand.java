@@ -30,6 +30,7 @@ final class ResultsCommand implements Callable<Integer> {
     if (!inputs.usable(read)) {
       return ExitCode.PROBLEMS;
     }
+    surroundings.warm();
     ArrayList<OpenEvaluation> calculated = new ArrayList<>();
     boolean failed = surroundings.failed(surroundings.session().faults());
     for (CheckedFile one : read) {

@@ -9,6 +9,7 @@ import styloid.session.ModuleFault;
 import styloid.session.Session;
 import styloid.spi.DeclaredTests;
 import styloid.spi.Labels;
+import styloid.spi.OuterModules;
 import styloid.spi.Progress;
 import styloid.spi.Texts;
 
@@ -16,16 +17,26 @@ import styloid.spi.Texts;
  * What a command works with.
  *
  * @param declared reads declared tests; empty while that part does not work
+ * @param outer modules from outside; empty while that part does not work
  * @param out what was asked for
  * @param err everything said about it
  */
 record Surroundings(
-    Session session, Supplier<Optional<DeclaredTests>> declared, PrintWriter out, PrintWriter err) {
+    Session session,
+    Supplier<Optional<DeclaredTests>> declared,
+    Supplier<Optional<OuterModules>> outer,
+    PrintWriter out,
+    PrintWriter err) {
   /** Language of all output: the same everywhere, so that output can be compared. */
   static final Locale LANGUAGE = Locale.ENGLISH;
 
   static final String SCOPE = "command";
   static final Labels LABELS = Labels.beside(Surroundings.class);
+
+  /** To be called before anything is calculated. */
+  void warm() {
+    declared.get().ifPresent(DeclaredTests::warm);
+  }
 
   /** Words of all tests and of the commands. */
   Texts texts() {

@@ -53,6 +53,7 @@ final class WorkbookCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException, StoreException {
+    surroundings.warm();
     if (files.isEmpty()) {
       return ofStore();
     }

@@ -12,14 +12,15 @@ class CommandServiceTest {
   private final Bench bench = new Bench();
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "results", "workbook", "modules", "import", "try", "help"})
+  @ValueSource(
+      strings = {"check", "results", "workbook", "modules", "import", "try", "approve", "help"})
   void helpNamesEveryCommand(String command) {
     assertEquals(0, bench.run("help"));
     assertTrue(bench.out().contains("\n  " + command + " "), bench.out());
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "results", "workbook", "modules", "import", "try"})
+  @ValueSource(strings = {"check", "results", "workbook", "modules", "import", "try", "approve"})
   void everyCommandSaysWhatItDoesAndWhatEachWordMeans(String command) {
     assertEquals(0, bench.run("help", command));
     assertTrue(bench.out().lines().count() >= 3, bench.out());

@@ -267,6 +267,11 @@ final class FakeSession implements Session {
   }
 
   @Override
+  public void mute(ModuleFault fault) {
+    throw new UnsupportedOperationException();
+  }
+
+  @Override
   public void tryAgain(ModuleFault fault) {
     throw new UnsupportedOperationException();
   }

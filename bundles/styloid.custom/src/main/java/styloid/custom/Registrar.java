@@ -47,6 +47,7 @@ public final class Registrar implements DeclaredTests {
   private final BundleContext bundles;
   private final Formulas formulas;
   private final CountDownLatch loaded = new CountDownLatch(1);
+  private final CountDownLatch warm = new CountDownLatch(1);
   private final Map<Object, ServiceRegistration<?>> offered = new IdentityHashMap<>();
   private final ScheduledExecutorService looking =
       Executors.newSingleThreadScheduledExecutor(Registrar::thread);
@@ -83,7 +84,11 @@ public final class Registrar implements DeclaredTests {
     } finally {
       loaded.countDown();
     }
-    formulas.warmUp();
+    try {
+      formulas.warmUp();
+    } finally {
+      warm.countDown();
+    }
   }
 
   /** One failed look must not end all later ones. */
@@ -103,8 +108,17 @@ public final class Registrar implements DeclaredTests {
 
   @Override
   public void settle() {
+    await(loaded);
+  }
+
+  @Override
+  public void warm() {
+    await(warm);
+  }
+
+  private static void await(CountDownLatch latch) {
     try {
-      loaded.await(SETTLE_SECONDS, TimeUnit.SECONDS);
+      latch.await(SETTLE_SECONDS, TimeUnit.SECONDS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

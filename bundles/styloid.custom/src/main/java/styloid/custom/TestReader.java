@@ -24,6 +24,7 @@ import styloid.model.SourceStatus;
 import styloid.model.TestId;
 import styloid.spi.Group;
 import styloid.spi.Guide;
+import styloid.spi.Picture;
 import styloid.spi.Pose;
 
 /** Reads a declared test as written; used for one file and thrown away. */
@@ -196,6 +197,8 @@ final class TestReader {
   private Guide guide(Fields f, String group) {
     var position = f.may("position", Fields.object(GuideReader::position));
     var pose = f.may("pose", TestReader::pose).orElseGet(Pose::neutral);
+    var fingers = f.may("fingers", GuideReader.fingers()).orElseGet(Map::of);
+    var view = f.may("view", GuideReader.view()).orElse(Picture.View.FITTING);
     var marks = f.list("marks", Fields.object(GuideReader::mark));
     List<Guide.Line> lines = new ArrayList<>();
     f.may(
@@ -206,6 +209,17 @@ final class TestReader {
               lines.add(new Guide.Line(Guide.Topic.INSTRUCTION, key));
               return words.take(key, node, problems);
             }));
-    return marks.contains(null) ? null : new Guide(position, Optional.empty(), lines, pose, marks);
+    if (marks.contains(null)) {
+      return null;
+    }
+    return f.part(
+        () ->
+            new Guide(
+                position,
+                Optional.empty(),
+                lines,
+                new Picture(new Pose(pose.degrees(), fingers), marks, view),
+                List.of(),
+                List.of()));
   }
 }

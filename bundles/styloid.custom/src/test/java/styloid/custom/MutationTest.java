@@ -99,7 +99,7 @@ class MutationTest {
     assertEquals(before, List.copyOf(context.snapshot().entries()));
   }
 
-  private static String mutated(String text, Random random) {
+  static String mutated(String text, Random random) {
     StringBuilder broken = new StringBuilder(text);
     int changes = 1 + random.nextInt(2);
     for (int i = 0; i < changes; i++) {

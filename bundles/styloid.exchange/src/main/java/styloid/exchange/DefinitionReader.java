@@ -16,6 +16,7 @@ import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKind;
@@ -121,7 +122,9 @@ public final class DefinitionReader {
         f.may("askWhen", Fields.object(DefinitionReader::condition)).orElseGet(Condition::always);
     Demand demand = f.may("demand", Decoders.code("demand", Demand.class)).orElse(Demand.NONE);
     boolean optional = f.may("optional", Decoders::truth).orElse(false);
-    return f.make(() -> new Item(id, kind, sides, digits, trials, askWhen, demand, optional));
+    Optional<DigitJoint> joint = f.may("joint", Decoders.code("joint", DigitJoint.class));
+    return f.make(
+        () -> new Item(id, kind, sides, digits, trials, askWhen, demand, optional, joint));
   }
 
   private static ItemKind kind(Fields f) {
@@ -195,7 +198,8 @@ public final class DefinitionReader {
     Set<Side> sides = f.need("sides", SIDES);
     Set<Digit> digits = f.need("digits", DIGITS);
     Optional<String> group = f.may("group", Decoders::text);
-    return f.make(() -> new ResultDefinition(id, unit, decimals, sides, digits, group));
+    Set<String> notable = f.may("notable", set(Decoders::text)).orElseGet(Set::of);
+    return f.make(() -> new ResultDefinition(id, unit, decimals, sides, digits, group, notable));
   }
 
   private static Labels labels(Node node, Problems problems) {

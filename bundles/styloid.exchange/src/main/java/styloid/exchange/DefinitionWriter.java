@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -20,9 +19,6 @@ import styloid.model.Unit;
 import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
-import styloid.spi.Mark;
-import styloid.spi.Pose;
-import styloid.spi.Position;
 import styloid.spi.ResultDefinition;
 import styloid.spi.Setting;
 import styloid.spi.TestDefinition;
@@ -113,58 +109,13 @@ final class DefinitionWriter {
     out.key("layout").text(group.layout().code());
     texts("cautions", group.cautions());
     if (!group.guide().equals(Guide.none())) {
-      guide(group.guide());
+      new GuideWriter(out).guide(group.guide());
     }
     out.key("items").list();
     for (Item item : group.items()) {
       item(item);
     }
     out.end().end();
-  }
-
-  private void guide(Guide guide) throws IOException {
-    out.key("guide").object();
-    position("position", guide.position());
-    position("gravityReduced", guide.gravityReduced());
-    if (!guide.lines().isEmpty()) {
-      out.key("lines").list();
-      for (Guide.Line line : guide.lines()) {
-        out.inlineObject().key("topic").text(line.topic().code());
-        out.key("label").text(line.labelKey()).end();
-      }
-      out.end();
-    }
-    if (!guide.pose().degrees().isEmpty()) {
-      out.key("pose").inlineObject();
-      for (Map.Entry<Pose.Joint, Integer> joint :
-          new TreeMap<>(guide.pose().degrees()).entrySet()) {
-        out.key(joint.getKey().code()).number(joint.getValue());
-      }
-      out.end();
-    }
-    if (!guide.marks().isEmpty()) {
-      out.key("marks").list();
-      for (Mark mark : guide.marks()) {
-        mark(mark);
-      }
-      out.end();
-    }
-    out.end();
-  }
-
-  private void position(String key, Optional<Position> position) throws IOException {
-    if (position.isPresent()) {
-      out.key(key).inlineObject().key("body").text(position.get().body().code());
-      out.key("support").text(position.get().support().code());
-      out.key("rotation").text(position.get().rotation().code()).end();
-    }
-  }
-
-  private void mark(Mark mark) throws IOException {
-    out.inlineObject().key("kind").text(mark.kind().code());
-    out.key("segment").text(mark.segment().code());
-    out.key("along").number(mark.along());
-    out.key("aspect").text(mark.aspect().code()).end();
   }
 
   private void item(Item item) throws IOException {
@@ -186,6 +137,9 @@ final class DefinitionWriter {
     }
     if (item.optional()) {
       out.key("optional").truth(true);
+    }
+    if (item.joint().isPresent()) {
+      out.key("joint").text(item.joint().get().code());
     }
     out.end();
   }
@@ -248,6 +202,9 @@ final class DefinitionWriter {
     codes("digits", result.digits());
     if (result.group().isPresent()) {
       out.key("group").text(result.group().get());
+    }
+    if (!result.notable().isEmpty()) {
+      texts("notable", new TreeSet<>(result.notable()));
     }
     out.end();
   }

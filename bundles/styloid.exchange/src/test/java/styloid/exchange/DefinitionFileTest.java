@@ -16,6 +16,7 @@ import styloid.model.Condition;
 import styloid.model.DefinitionText;
 import styloid.model.Demand;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Item;
 import styloid.model.ItemId;
 import styloid.model.ItemKind;
@@ -29,10 +30,12 @@ import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Labels;
 import styloid.spi.Mark;
+import styloid.spi.Picture;
 import styloid.spi.Pose;
 import styloid.spi.Position;
 import styloid.spi.ResultDefinition;
 import styloid.spi.Setting;
+import styloid.spi.Sweep;
 import styloid.spi.TestDefinition;
 import styloid.spi.Timer;
 
@@ -60,6 +63,7 @@ class DefinitionFileTest {
     Item tip =
         Item.bothSides("tip", force, Demand.RESISTANCE)
             .withDigits(Item.FINGERS)
+            .about(Optional.of(DigitJoint.PIP))
             .askedWhen(asked)
             .asOptional();
     Item note = Item.unsided("note", new ItemKind.Words(500));
@@ -73,10 +77,32 @@ class DefinitionFileTest {
             Optional.of(sitting),
             Optional.of(sitting),
             List.of(new Guide.Line(Guide.Topic.RESIST, "guide.power.resist")),
-            new Pose(Map.of(Pose.Joint.WRIST_FLEXION, -15, Pose.Joint.ELBOW_FLEXION, 90)),
+            new Picture(
+                new Pose(Map.of(Pose.Joint.WRIST_FLEXION, -15, Pose.Joint.ELBOW_FLEXION, 90))
+                    .with(Pose.Joint.FINGER_PIP_FLEXION, Digit.RING, 40),
+                List.of(
+                    new Mark(Mark.Kind.RESIST, Mark.Segment.HAND, 0.1, Mark.Aspect.VOLAR),
+                    new Mark(
+                        Mark.Kind.AXIS,
+                        Mark.Segment.FOREARM,
+                        1,
+                        Mark.Aspect.END,
+                        Set.of(Digit.RING, Digit.INDEX))),
+                Picture.View.PALM),
             List.of(
-                new Mark(Mark.Kind.RESIST, Mark.Segment.HAND, 0.1, Mark.Aspect.VOLAR),
-                new Mark(Mark.Kind.AXIS, Mark.Segment.FOREARM, 1, Mark.Aspect.END)));
+                new Guide.ItemPicture(
+                    Set.of(tip.id()),
+                    true,
+                    new Picture(Pose.neutral(), List.of(), Picture.View.BEHIND))),
+            List.of(
+                new Sweep(
+                    power.id(),
+                    Pose.Joint.WRIST_FLEXION,
+                    true,
+                    -12,
+                    45,
+                    Optional.of(result("mean"))),
+                new Sweep(tip.id(), Pose.Joint.ELBOW_FLEXION, false, 0, 0, Optional.empty())));
     return new TestDefinition(
         new TestId("sample"),
         "1.2",
@@ -97,12 +123,13 @@ class DefinitionFileTest {
                 Item.NO_DIGIT,
                 Optional.of("first")),
             new ResultDefinition(
-                result("class"),
-                Optional.empty(),
-                0,
-                Item.NO_SIDE,
-                Item.FINGERS,
-                Optional.empty())),
+                    result("class"),
+                    Optional.empty(),
+                    0,
+                    Item.NO_SIDE,
+                    Item.FINGERS,
+                    Optional.empty())
+                .notableAt(Set.of("poor", "fair"))),
         Set.of(new TestId("goniometry"), new TestId("grading")),
         new Labels(
             Map.of(
@@ -164,6 +191,10 @@ class DefinitionFileTest {
           "along": 1.0          | "along": 7              | $.groups[0].guide.marks[1]
           "wrist-flexion": -15  | "wrist-flexio": -15     | $.groups[0].guide.pose.wrist-flexio
           "wrist-flexion": -15  | "wrist-flexion": 500    | $.groups[0].guide
+          "finger-pip-flexion": 40 | "thumb-ip-flexion": 40 | $.groups[0].guide
+          "view": "palm"        | "view": "pal"           | $.groups[0].guide.view
+          "reduced": true       | "reduced": 1            | $.groups[0].guide.itemPictures[0].reduced
+          "zero": -12           | "zero": "x"             | $.groups[0].guide.sweeps[0].zero
           "max": "120.50"       | "max": "-1"             | $.groups[0].items[1].number
           "item": "held"        | "item": "gone"          | $
           "setting": "sample.n  | "setting": "sample.m    | $

@@ -34,6 +34,9 @@ final class ChoiceField extends Field {
     TIGHT
   }
 
+  /** Letters of an answer so short that its box may be wider than its words. */
+  private static final int SHORT = 2;
+
   private final ItemKind.Choices kind;
   private final ChoiceKeys keys;
   private final Pane answers;
@@ -101,6 +104,9 @@ final class ChoiceField extends Field {
       boolean same = words.get(place).startsWith(keys.keys().get(place));
       Label chip = same ? new Label(words.get(place)) : new Label(words.get(place), digit);
       chip.getStyleClass().add("chip");
+      if (words.get(place).length() <= SHORT) {
+        chip.getStyleClass().add("short");
+      }
       chip.setMinWidth(Region.USE_PREF_SIZE);
       Choice choice = new Choice(kind.codes().get(place));
       chip.setOnMouseClicked(

@@ -1,9 +1,11 @@
 package styloid.form;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import styloid.model.Absence;
 import styloid.model.Item;
@@ -40,6 +42,7 @@ final class Entering {
   private Mode mode = Mode.TEXT;
   private String text = "";
   private boolean dirty;
+  private final Set<Value> asked = new HashSet<>();
   private Optional<Value> pending = Optional.empty();
   private Optional<Message> message = Optional.empty();
   private Optional<String> reason = Optional.empty();
@@ -75,6 +78,11 @@ final class Entering {
     return dirty;
   }
 
+  /** Whether nothing is under way: no text, no question. */
+  boolean idle() {
+    return mode == Mode.TEXT && !dirty;
+  }
+
   /** Text kept from before a stop; it is under way again. */
   void resume(String draft) {
     text = draft;
@@ -107,7 +115,7 @@ final class Entering {
     } else if (mode == Mode.REASON) {
       return Then.STAY;
     }
-    return dirty ? commit(unit) : Then.NEXT;
+    return dirty ? commit(unit, true) : Then.NEXT;
   }
 
   /** The field loses the focus: what was typed is committed, what is asked stays asked. */
@@ -121,24 +129,33 @@ final class Entering {
     if (text.isBlank()) {
       revert();
     } else {
-      commit(unit);
+      commit(unit, false);
     }
   }
 
-  private Then commit(Unit unit) {
+  /**
+   * Records the text, or asks or refuses.
+   *
+   * @param keeps whether a value asked about before is kept now that it is given again
+   */
+  private Then commit(Unit unit, boolean keeps) {
     EntryCheck.Checked checked = EntryCheck.parse(text, item, unit, locale);
     Optional<Message> doubt = checked.value().flatMap(doubts);
     if (checked.accepted() && doubt.isEmpty()) {
       return record(checked.value().orElseThrow(), false);
     }
+    if (keeps && checked.value().filter(asked::contains).isPresent()) {
+      return record(checked.value().get(), true);
+    }
     pending = checked.value();
+    pending.ifPresent(asked::add);
     message = both(checked.problem().map(p -> p.text()), doubt);
     mode = pending.isPresent() ? Mode.QUESTION : Mode.REFUSED;
     return Then.STAY;
   }
 
   /** One question where two things are to be asked. */
-  private static Optional<Message> both(Optional<Message> one, Optional<Message> other) {
+  static Optional<Message> both(Optional<Message> one, Optional<Message> other) {
     return one.isPresent() && other.isPresent()
         ? Optional.of(Message.of(Texts.COMMON, "check.and", one.get(), other.get()))
         : one.or(() -> other);

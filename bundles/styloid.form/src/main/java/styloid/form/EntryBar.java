@@ -1,6 +1,5 @@
 package styloid.form;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -14,11 +13,13 @@ import styloid.spi.Texts;
 
 /** The line below the form: where one is, how it stands, what was there last time, which keys. */
 final class EntryBar extends HBox {
+  /** Below this width the names of the place come before the keys, which F1 shows as well. */
+  private static final double ROOM_FOR_KEYS = 560;
+
   private final Texts texts;
   private final Label place = new Label();
   private final Label stands = new Label();
   private final Label rest = new Label();
-  private final Label keys;
 
   EntryBar(Texts texts) {
     super(12);
@@ -26,9 +27,10 @@ final class EntryBar extends HBox {
     getStyleClass().add("entry-bar");
     setAlignment(Pos.CENTER_LEFT);
     place.getStyleClass().add("entry-place");
+    place.setWrapText(true);
     stands.getStyleClass().add("entry-stands");
     stands.setMinWidth(Region.USE_PREF_SIZE);
-    keys = new Label(texts.label(FormView.SCOPE, "bar.keys"));
+    Label keys = new Label(texts.label(FormView.SCOPE, "bar.keys"));
     keys.getStyleClass().add("hint");
     keys.setMinWidth(Region.USE_PREF_SIZE);
     Region gap = new Region();
@@ -36,19 +38,8 @@ final class EntryBar extends HBox {
     rest.getStyleClass().add("entry-rest");
     rest.setMinWidth(Region.USE_PREF_SIZE);
     rest(Optional.empty());
+    widthProperty().addListener((o, was, is) -> shown(keys, is.doubleValue() >= ROOM_FOR_KEYS));
     getChildren().addAll(place, stands, gap, rest, keys);
-    widthProperty().addListener((o, was, is) -> fit());
-  }
-
-  /** Where one is must be read whole; the keys, which stand in the card of keys too, give way. */
-  private void fit() {
-    double needed = 4 * getSpacing() + getInsets().getLeft() + getInsets().getRight();
-    for (Label label : List.of(place, stands, rest, keys)) {
-      needed += label == rest && !rest.isVisible() ? 0 : label.prefWidth(-1);
-    }
-    boolean room = getWidth() == 0 || needed <= getWidth();
-    keys.setVisible(room);
-    keys.setManaged(room);
   }
 
   void show(Field field) {
@@ -61,16 +52,18 @@ final class EntryBar extends HBox {
       text.append(text.length() == 0 ? "" : ", ").append(range(n));
     }
     stands.setText(text.toString());
-    fit();
   }
 
   /** How long the hand should still rest; a hint that stops nobody. */
   void rest(Optional<Integer> seconds) {
     rest.setText(
         seconds.map(s -> texts.text(Message.of(FormView.SCOPE, "bar.rest", s))).orElse(""));
-    rest.setVisible(seconds.isPresent());
-    rest.setManaged(seconds.isPresent());
-    fit();
+    shown(rest, seconds.isPresent());
+  }
+
+  private static void shown(Label label, boolean shown) {
+    label.setVisible(shown);
+    label.setManaged(shown);
   }
 
   private String range(ItemKind.Number kind) {

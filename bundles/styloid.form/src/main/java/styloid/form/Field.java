@@ -12,11 +12,14 @@ import styloid.model.Entry;
 import styloid.model.InSpite;
 import styloid.model.ItemKey;
 import styloid.model.Message;
+import styloid.model.PatientContext;
 import styloid.model.Precaution;
 import styloid.model.Unit;
 import styloid.model.Value;
 import styloid.spi.MixedUnits;
 import styloid.spi.Texts;
+import styloid.spi.slip.Doubt;
+import styloid.spi.slip.Slips;
 
 /**
  * One value on the screen: its control, the word for how it stands, and its note. A withheld or
@@ -67,8 +70,10 @@ abstract class Field {
   }
 
   private Optional<Message> doubt(Value value) {
-    return MixedUnits.question(
-        stop.item(), key(), value, home.state().context().snapshot().entries());
+    PatientContext context = home.state().context();
+    return Entering.both(
+        MixedUnits.question(stop.item(), key(), value, context.snapshot().entries()),
+        Slips.look(stop.group(), stop.item(), key(), value, context).map(Doubt::question));
   }
 
   /** Called once the subclass has made its control. */

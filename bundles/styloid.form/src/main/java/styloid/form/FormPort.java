@@ -40,6 +40,11 @@ public interface FormPort {
     return timer.seconds();
   }
 
+  /** The keys of the user's foot pedals. */
+  default Pedals pedals() {
+    return Pedals.NONE;
+  }
+
   /** Keeps text under way in a field; blank drops it. */
   void draft(ItemKey key, String text);
 

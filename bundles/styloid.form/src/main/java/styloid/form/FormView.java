@@ -9,7 +9,6 @@ import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
@@ -74,9 +73,9 @@ public final class FormView extends BorderPane {
     return Labels.beside(FormView.class);
   }
 
-  /** The style sheet of form and palette, as a URL. */
-  public static String styles() {
-    return FormView.class.getResource("form.css").toExternalForm();
+  /** The keys that do something at the place entry is at. */
+  public KeysCard keys() {
+    return KeysCard.of(texts, currentField());
   }
 
   /** The place entry is at; null when it is nowhere in the form. */
@@ -197,23 +196,7 @@ public final class FormView extends BorderPane {
   }
 
   private void reveal(Node node) {
-    Node page = scroll.getContent();
-    if (page == null || node.getScene() == null) {
-      return;
-    }
-    Bounds at = page.sceneToLocal(node.localToScene(node.getBoundsInLocal()));
-    double view = scroll.getViewportBounds().getHeight();
-    double spare = page.getBoundsInLocal().getHeight() - view;
-    if (at == null || spare <= 0) {
-      return;
-    }
-    double top = scroll.getVvalue() * spare;
-    double margin = 56;
-    if (at.getMinY() - margin < top) {
-      scroll.setVvalue(Math.max(0, at.getMinY() - margin) / spare);
-    } else if (at.getMaxY() + margin > top + view) {
-      scroll.setVvalue(Math.min(spare, at.getMaxY() + margin - view) / spare);
-    }
+    Reveal.in(scroll, node);
   }
 
   private Optional<Field> fieldAt(Object target) {
@@ -227,9 +210,12 @@ public final class FormView extends BorderPane {
 
   private void pressed(KeyEvent event) {
     Optional<Field> at = fieldAt(event.getTarget());
+    boolean control = event.isShortcutDown();
     Optional<Command> command =
-        Command.pressed(event.getCode(), event.isShortcutDown(), event.isShiftDown());
-    if (at.isPresent() && command.isPresent()) {
+        port.pedals()
+            .command(event.getCode(), control)
+            .or(() -> Command.pressed(event.getCode(), control, event.isShiftDown()));
+    if (at.isPresent() && command.isPresent() && !idleBack(command.get(), at.get())) {
       event.consume();
       run(command.get(), at.get());
     }
@@ -308,6 +294,11 @@ public final class FormView extends BorderPane {
       holds.toggle(field);
       Platform.runLater(() -> reveal(field.box));
     }
+  }
+
+  /** Going back where there is nothing to go back from is left to whoever shows the form. */
+  private boolean idleBack(Command command, Field field) {
+    return command == Command.BACK && !holds.isOn() && field.entering.idle();
   }
 
   private void back(Field field) {

@@ -102,6 +102,10 @@ final class HoldControl {
     }
   }
 
+  boolean isOn() {
+    return hold.isPresent();
+  }
+
   /** Drops the hold without a record; tells whether there was one. */
   boolean cancel() {
     boolean there = hold.isPresent();

@@ -22,7 +22,7 @@ final class QuantityField extends Field {
     super(stop, home, room);
     this.kind = kind;
     text.getStyleClass().add("number");
-    text.setPrefColumnCount(roomy ? 5 : 3);
+    text.setPrefColumnCount(room == ChoiceField.Room.NARROW ? 4 : roomy ? 5 : 3);
     text.textProperty().addListener((o, was, is) -> edited(is));
     sign.getStyleClass().add("unit");
     if (kind.units().size() > 1) {

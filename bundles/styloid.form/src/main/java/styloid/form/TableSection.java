@@ -55,7 +55,7 @@ final class TableSection implements Sections.Section {
     this.test = fields.home.state().test().id();
     grid.getStyleClass().addAll("card", "table-grid");
     ColumnConstraints names = new ColumnConstraints(120, NAMES, NAMES + 20);
-    ColumnConstraints side = new ColumnConstraints(250, 300, Double.MAX_VALUE);
+    ColumnConstraints side = new ColumnConstraints(288, 300, Double.MAX_VALUE);
     side.setHgrow(Priority.ALWAYS);
     grid.getColumnConstraints().addAll(names, side, side);
     grid.widthProperty().addListener((o, was, is) -> fit());

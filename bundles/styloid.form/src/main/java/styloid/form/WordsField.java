@@ -20,7 +20,7 @@ final class WordsField extends Field {
     super(stop, home, room);
     if (kind.longest() <= ONE_LINE || room != ChoiceField.Room.FLOW) {
       TextField line = new TextField();
-      line.setPrefColumnCount(room == ChoiceField.Room.TIGHT ? 8 : 18);
+      line.setPrefColumnCount(columns(room));
       text = line;
     } else {
       TextArea area = new TextArea();
@@ -32,6 +32,15 @@ final class WordsField extends Field {
     HBox.setHgrow(text, Priority.SOMETIMES);
     text.textProperty().addListener((o, was, is) -> edited(is));
     assemble(text);
+  }
+
+  /** A line that has a name beside it grows from little, so that it stays in its half. */
+  private static int columns(ChoiceField.Room room) {
+    return switch (room) {
+      case TIGHT -> 8;
+      case NARROW, CLOSED -> 10;
+      case LINE, FLOW -> 18;
+    };
   }
 
   private void edited(String typed) {

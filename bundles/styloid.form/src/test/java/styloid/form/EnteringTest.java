@@ -58,6 +58,40 @@ class EnteringTest {
   }
 
   @Test
+  void aDoubtAboutALikelyValueIsAskedOnceAndKeptAsConfirmed() {
+    entering.asking(v -> Optional.of(Message.verbatim("swapped?")));
+    entering.type("58");
+    assertEquals(Entering.Then.STAY, enter());
+    assertEquals(Optional.of(Message.verbatim("swapped?")), entering.message());
+    entering.escape();
+    assertEquals(Entering.Then.NEXT, enter(), "asked before, so Enter keeps it");
+    assertTrue(memory.entries.get(0).confirmed());
+    entering.type("58");
+    assertEquals(Entering.Then.NEXT, enter(), "never asked twice for one value");
+    entering.type("57");
+    assertEquals(Entering.Then.STAY, enter(), "another value is another question");
+  }
+
+  @Test
+  void typingAgainReplacesWhatIsDoubtedAndLeavingKeepsNothing() {
+    entering.asking(v -> v.equals(Quantity.of("58", Unit.DEGREE)) ? doubt() : Optional.empty());
+    entering.type("58");
+    enter();
+    entering.escape();
+    entering.leave(Unit.DEGREE);
+    assertEquals(Entering.Mode.QUESTION, entering.mode());
+    assertTrue(recorded().isEmpty());
+    entering.type("85");
+    assertEquals(Entering.Mode.TEXT, entering.mode());
+    assertEquals(Entering.Then.NEXT, enter());
+    assertFalse(memory.entries.get(0).confirmed());
+  }
+
+  private static Optional<Message> doubt() {
+    return Optional.of(Message.verbatim("swapped?"));
+  }
+
+  @Test
   void aDoubtFromBesideIsAskedLikeAnUnusualValueAndTogetherWithIt() {
     Message doubt = Message.of("form", "doubt");
     entering.asking(value -> Optional.of(doubt));

@@ -65,7 +65,7 @@ final class Window {
         () -> {
           Stage stage = new Stage();
           Scene scene = new Scene(root, width, height);
-          scene.getStylesheets().add(FormView.styles());
+          scene.getStylesheets().addAll(Palette.LIGHT.sheets());
           stage.setScene(scene);
           stage.show();
           return stage;

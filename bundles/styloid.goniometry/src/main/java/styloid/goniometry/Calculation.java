@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import styloid.model.Digit;
+import styloid.model.ErrorRange;
 import styloid.model.Explanation;
 import styloid.model.ItemKey;
 import styloid.model.Message;
@@ -26,6 +27,7 @@ final class Calculation {
   private final ArrayList<Source> sources = new ArrayList<>();
   private final ArrayList<Message> steps = new ArrayList<>();
   private Optional<String> formula = Optional.empty();
+  private Optional<ErrorRange> error = Optional.empty();
 
   /** A calculation whose page in docs/rules is {@code rule} and whose words are {@code rule.*}. */
   Calculation(String rule, Source source) {
@@ -59,6 +61,12 @@ final class Calculation {
     return this;
   }
 
+  /** The error of measuring the result is judged against. */
+  Calculation error(ErrorRange stated) {
+    error = Optional.of(stated);
+    return this;
+  }
+
   Result computed(ResultKey key, BigDecimal amount, Unit unit) {
     return computed(key, new Quantity(amount, unit));
   }
@@ -81,7 +89,7 @@ final class Calculation {
   }
 
   private Explanation why(Optional<String> shown) {
-    return new Explanation(steps, sources, rule, shown);
+    return new Explanation(steps, sources, rule, shown, error);
   }
 
   static Message words(String key, Object... args) {

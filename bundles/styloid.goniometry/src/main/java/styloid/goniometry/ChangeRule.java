@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import styloid.model.Choice;
+import styloid.model.ErrorRange;
 import styloid.model.ItemKey;
 import styloid.model.PatientContext;
+import styloid.model.Quantity;
 import styloid.model.Result;
 import styloid.model.ResultId;
 import styloid.model.Source;
@@ -118,6 +120,11 @@ final class ChangeRule extends MotionRule {
     BigDecimal high90 = MeasurementError.mdc90(sem.get().high());
     BigDecimal high95 = MeasurementError.mdc95(sem.get().high());
     meaning.source(sem.get().source());
+    meaning.error(
+        new ErrorRange(
+            motion().item(part.mode),
+            new Quantity(low90, Unit.DEGREE),
+            new Quantity(high90, Unit.DEGREE)));
     meaning
         .step("sem", degrees(sem.get().low()), degrees(sem.get().high()))
         .step("mdc90", degrees(low90), degrees(high90))

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Item;
 import styloid.model.ItemKind;
 import styloid.model.Region;
+import styloid.model.ResultId;
 import styloid.model.Source;
 import styloid.spi.Group;
 import styloid.spi.Labels;
@@ -32,10 +34,15 @@ final class GoniometryDefinition {
   private static final ItemKind.Choices END_FEEL =
       ItemKind.Choices.of("soft", "firm", "hard", "springy", "guarded", "empty");
 
-  private final Guides guides = new Guides();
+  private final Guides guides;
+
+  private GoniometryDefinition(Guides guides) {
+    this.guides = guides;
+  }
 
   static TestDefinition build(List<ResultDefinition> results) {
-    return new GoniometryDefinition().definition(results);
+    Set<ResultId> ids = results.stream().map(ResultDefinition::id).collect(Collectors.toSet());
+    return new GoniometryDefinition(new Guides(ids)).definition(results);
   }
 
   private TestDefinition definition(List<ResultDefinition> results) {
@@ -100,7 +107,8 @@ final class GoniometryDefinition {
 
   private static Item active(Motion motion) {
     return Item.bothSides(motion.active().value(), motion.limits(), Mode.ACTIVE.demand())
-        .withDigits(motion.digits());
+        .withDigits(motion.digits())
+        .about(motion.joint());
   }
 
   /**
@@ -110,6 +118,7 @@ final class GoniometryDefinition {
   private static Item passive(Motion motion) {
     return Item.bothSides(motion.passive().value(), motion.limits(), Mode.PASSIVE.demand())
         .withDigits(motion.digits())
+        .about(motion.joint())
         .askedWhen(new Condition.Recorded(motion.active()))
         .asOptional();
   }
@@ -117,6 +126,7 @@ final class GoniometryDefinition {
   private static Item endFeel(Motion motion) {
     return Item.bothSides(motion.endFeel().value(), END_FEEL, Mode.PASSIVE.demand())
         .withDigits(motion.digits())
+        .about(motion.joint())
         .askedWhen(new Condition.Recorded(motion.passive()))
         .asOptional();
   }

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import styloid.model.Choice;
 import styloid.model.ItemKey;
 import styloid.model.Message;
@@ -24,6 +25,9 @@ import styloid.spi.ResultDefinition;
  * a passive entry.
  */
 final class LagRule extends MotionRule {
+  private static final Set<String> NOTABLE =
+      Set.of("active-lag", "joint-restriction", "lag-and-restriction");
+
   private final References references;
   private final ResultId lagId;
   private final ResultId limitId;
@@ -40,7 +44,7 @@ final class LagRule extends MotionRule {
 
   @Override
   public List<ResultDefinition> definitions() {
-    return List.of(number(lagId, Unit.DEGREE, 0), words(limitId));
+    return List.of(number(lagId, Unit.DEGREE, 0), words(limitId).notableAt(NOTABLE));
   }
 
   @Override

@@ -1,7 +1,9 @@
 package styloid.goniometry;
 
+import java.util.Optional;
 import java.util.Set;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.ItemId;
 import styloid.model.ItemKind;
 import styloid.model.Region;
@@ -11,6 +13,7 @@ import styloid.model.Unit;
  * One end of an arc: how far a joint goes from neutral toward one motion, in degrees. Past neutral
  * is positive; an end that does not reach neutral is negative.
  *
+ * @param joint which joint of a digit it moves; empty where it moves none
  * @param pastNeutral whether going past neutral is called hyperextension here, and falling short of
  *     it a deficit of extension
  * @param limits impossible and implausible values, all ends included
@@ -19,6 +22,7 @@ record Motion(
     String id,
     Region region,
     Set<Digit> digits,
+    Optional<DigitJoint> joint,
     boolean pastNeutral,
     ItemKind.Number limits,
     ItemId active,
@@ -29,6 +33,7 @@ record Motion(
       String id,
       Region region,
       Set<Digit> digits,
+      Optional<DigitJoint> joint,
       boolean pastNeutral,
       int min,
       int likelyMin,
@@ -38,6 +43,7 @@ record Motion(
         id,
         region,
         digits,
+        joint,
         pastNeutral,
         ItemKind.Number.of(Unit.DEGREE, min, likelyMin, likelyMax, max, 1),
         new ItemId(id + "-active"),

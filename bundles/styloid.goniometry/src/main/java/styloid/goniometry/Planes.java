@@ -1,9 +1,11 @@
 package styloid.goniometry;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Item;
 import styloid.model.Region;
 
@@ -48,32 +50,34 @@ final class Planes {
               .ends(
                   end("wrist-radial-deviation", -50, -20, 35, 60),
                   end("wrist-ulnar-deviation", -50, -15, 55, 80)),
-          fingers("finger-mp")
+          fingers("finger-mp", DigitJoint.MP)
               .ends(
                   pastNeutral("mp-extension", -90, -60, 50, 90),
                   end("mp-flexion", -40, 0, 110, 130)),
-          fingers("finger-pip")
+          fingers("finger-pip", DigitJoint.PIP)
               .ends(
                   pastNeutral("pip-extension", -120, -70, 20, 45),
                   end("pip-flexion", -30, 0, 120, 135)),
-          fingers("finger-dip")
+          fingers("finger-dip", DigitJoint.DIP)
               .ends(
                   pastNeutral("dip-extension", -90, -45, 25, 60),
                   end("dip-flexion", -30, 0, 95, 110)),
-          thumb("thumb-cmc", "S")
+          thumb("thumb-cmc", "S", DigitJoint.CMC)
               .ends(
                   end("thumb-cmc-extension", -40, -15, 60, 80),
                   end("thumb-cmc-flexion", -40, -10, 50, 70)),
-          thumb("thumb-mp", "S")
+          thumb("thumb-mp", "S", DigitJoint.MP)
               .ends(
                   pastNeutral("thumb-mp-extension", -80, -40, 30, 70),
                   end("thumb-mp-flexion", -40, 0, 80, 100)),
-          thumb("thumb-ip", "S")
+          thumb("thumb-ip", "S", DigitJoint.IP)
               .ends(
                   pastNeutral("thumb-ip-extension", -80, -40, 40, 90),
                   end("thumb-ip-flexion", -30, 0, 95, 110)),
-          thumb("thumb-palmar-abduction", "S").ends(end("thumb-palmar-abduction", 0, 5, 80, 100)),
-          thumb("thumb-radial-abduction", "F").ends(end("thumb-radial-abduction", 0, 5, 80, 100)));
+          thumb("thumb-palmar-abduction", "S", DigitJoint.CMC)
+              .ends(end("thumb-palmar-abduction", 0, 5, 80, 100)),
+          thumb("thumb-radial-abduction", "F", DigitJoint.CMC)
+              .ends(end("thumb-radial-abduction", 0, 5, 80, 100)));
 
   private Planes() {}
 
@@ -94,15 +98,15 @@ final class Planes {
   }
 
   private static Start limb(String id, String letter, Region region) {
-    return new Start(id, letter, region, Item.NO_DIGIT);
+    return new Start(id, letter, region, Item.NO_DIGIT, Optional.empty());
   }
 
-  private static Start fingers(String id) {
-    return new Start(id, "S", Region.FINGERS, Item.FINGERS);
+  private static Start fingers(String id, DigitJoint joint) {
+    return new Start(id, "S", Region.FINGERS, Item.FINGERS, Optional.of(joint));
   }
 
-  private static Start thumb(String id, String letter) {
-    return new Start(id, letter, Region.THUMB, THUMB);
+  private static Start thumb(String id, String letter, DigitJoint joint) {
+    return new Start(id, letter, Region.THUMB, THUMB, Optional.of(joint));
   }
 
   private static End end(String id, int min, int likelyMin, int likelyMax, int max) {
@@ -116,14 +120,23 @@ final class Planes {
   private record End(
       String id, boolean pastNeutral, int min, int likelyMin, int likelyMax, int max) {}
 
-  private record Start(String id, String letter, Region region, Set<Digit> digits) {
+  private record Start(
+      String id, String letter, Region region, Set<Digit> digits, Optional<DigitJoint> joint) {
     Plane ends(End... ends) {
       return new Plane(id, letter, region, Stream.of(ends).map(this::motion).toList());
     }
 
     private Motion motion(End end) {
       return Motion.of(
-          end.id, region, digits, end.pastNeutral, end.min, end.likelyMin, end.likelyMax, end.max);
+          end.id,
+          region,
+          digits,
+          joint,
+          end.pastNeutral,
+          end.min,
+          end.likelyMin,
+          end.likelyMax,
+          end.max);
     }
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import styloid.grading.Observed.Range;
 import styloid.model.Choice;
 import styloid.model.Explanation;
@@ -22,6 +23,16 @@ final class DoubtResult {
   private static final BigDecimal DEFAULT_ERROR = BigDecimal.valueOf(5);
 
   /** Goniometry's own setting, so that both judge by the same error. */
+  /** Codes of its value that are a doubt. */
+  static final Set<String> DOUBTS =
+      Set.of(
+          "observations-contradict",
+          "reaches-passive",
+          "several-doubts",
+          "short-of-passive",
+          "substitution",
+          "typed-contradicted");
+
   private static final String ERROR_CHOICE = "goniometry.error";
 
   private static final Source ERROR_SOURCE =

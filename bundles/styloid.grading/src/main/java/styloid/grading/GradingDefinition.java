@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import styloid.grading.Observed.Felt;
 import styloid.grading.Observed.Hold;
@@ -99,7 +100,9 @@ final class GradingDefinition {
         motion.id(),
         motion.region(),
         motion.loads(),
-        items(motion).stream().map(item -> item.withDigits(motion.digits())).toList(),
+        items(motion).stream()
+            .map(item -> item.withDigits(motion.digits()).about(motion.joint()))
+            .toList(),
         Group.Walk.SIDE_BY_SIDE,
         perDigit ? Group.Layout.DIGIT_GRID : Group.Layout.LEFT_RIGHT_TABLE,
         cautions(motion),
@@ -195,23 +198,41 @@ final class GradingDefinition {
         Optional.of(motion.position()),
         Optional.of(motion.gravityReduced()),
         lines,
-        motion.pose(),
-        motion.marks());
+        motion.picture(),
+        List.of(new Guide.ItemPicture(reduced(motion), true, motion.reducedPicture())),
+        List.of());
+  }
+
+  /** Where gravity hardly matters a contraction is felt for in the second position alone. */
+  private static Set<ItemId> reduced(Motion motion) {
+    ItemId contraction = new ItemId(motion.id() + "-" + Observation.CONTRACTION.code());
+    ItemId range = new ItemId(motion.id() + "-" + Observation.REDUCED.code());
+    return motion.criteria() == Criteria.GRAVITY ? Set.of(range, contraction) : Set.of(contraction);
   }
 
   private static List<ResultDefinition> results(List<Motion> catalogue) {
     ArrayList<ResultDefinition> results = new ArrayList<>();
     for (Motion motion : catalogue) {
-      for (ResultId id : motion.names().results().values()) {
-        results.add(
-            new ResultDefinition(
-                id, Optional.empty(), 0, Item.BOTH, motion.digits(), Optional.of(motion.id())));
-      }
+      motion.names().results().forEach((kind, id) -> results.add(beside(motion, kind, id)));
     }
     for (Supply supply : Supply.all(catalogue)) {
       supply.results().forEach((kind, id) -> results.add(rollUp(kind, id)));
     }
     return results;
+  }
+
+  /** Any grade below 5 and any doubt is out of the ordinary; resistance withheld is not. */
+  private static ResultDefinition beside(Motion motion, String kind, ResultId id) {
+    Set<String> notable =
+        kind.equals("grade")
+            ? Grade.rankedGrades().stream()
+                .filter(grade -> grade != Grade.G5)
+                .map(Grade::code)
+                .collect(Collectors.toSet())
+            : DoubtResult.DOUBTS;
+    return new ResultDefinition(
+            id, Optional.empty(), 0, Item.BOTH, motion.digits(), Optional.of(motion.id()))
+        .notableAt(notable);
   }
 
   private static ResultDefinition rollUp(String kind, ResultId id) {

@@ -2,7 +2,6 @@ package styloid.grading;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +10,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import styloid.model.Codes;
 import styloid.model.Digit;
+import styloid.model.DigitJoint;
 import styloid.model.Region;
-import styloid.spi.Mark;
-import styloid.spi.Pose;
+import styloid.spi.Picture;
 import styloid.spi.Position;
 
 /**
@@ -21,8 +20,10 @@ import styloid.spi.Position;
  * on) stand in the labels under {@code guide.<id>.<topic>}.
  *
  * @param loads regions a precaution on which withholds it
+ * @param joint which joint of a digit it moves; empty where it moves none
  * @param gravityReduced where gravity hardly matters, the position in which a contraction is felt
  *     for
+ * @param reducedPicture without resistance; its pose differs from the first where the file says so
  * @param movers prime movers in order of importance
  */
 record Motion(
@@ -30,11 +31,12 @@ record Motion(
     Region region,
     Set<Region> loads,
     Set<Digit> digits,
+    Optional<DigitJoint> joint,
     Criteria criteria,
     Position position,
     Position gravityReduced,
-    Pose pose,
-    List<Mark> marks,
+    Picture picture,
+    Picture reducedPicture,
     List<String> cautions,
     Names names,
     List<Mover> movers) {
@@ -64,11 +66,12 @@ record Motion(
         Codes.parse(Region.class, row.get("region")),
         codes(Region.class, row.get("loads"), " "),
         digits,
+        joint(row.get("joint")),
         Codes.parse(Criteria.class, row.get("criteria")),
         position(row.get("position")),
         position(row.get("gravity_reduced")),
-        pose(row.get("pose")),
-        words(row.get("marks")).stream().map(Motion::mark).toList(),
+        Pictures.first(row),
+        Pictures.reduced(row),
         words(row.get("cautions")),
         Names.of(row.get("id"), Optional.of(row.get("goniometry")).filter(s -> !s.isEmpty())),
         List.of(row.get("muscles").split(";")).stream()
@@ -76,11 +79,15 @@ record Motion(
             .toList());
   }
 
-  private static List<String> words(String cell) {
+  private static Optional<DigitJoint> joint(String cell) {
+    return cell.isEmpty() ? Optional.empty() : Optional.of(Codes.parse(DigitJoint.class, cell));
+  }
+
+  static List<String> words(String cell) {
     return cell.isEmpty() ? List.of() : List.of(cell.split(" "));
   }
 
-  private static <E extends Enum<E>> Set<E> codes(Class<E> type, String cell, String between) {
+  static <E extends Enum<E>> Set<E> codes(Class<E> type, String cell, String between) {
     TreeSet<E> found = new TreeSet<>();
     for (String code : cell.split(between)) {
       found.add(Codes.parse(type, code));
@@ -94,24 +101,6 @@ record Motion(
         Codes.parse(Position.Body.class, parts[0]),
         Codes.parse(Position.Support.class, parts[1]),
         Codes.parse(Position.Rotation.class, parts[2]));
-  }
-
-  private static Pose pose(String cell) {
-    EnumMap<Pose.Joint, Integer> degrees = new EnumMap<>(Pose.Joint.class);
-    for (String word : words(cell)) {
-      String[] parts = word.split("=");
-      degrees.put(Codes.parse(Pose.Joint.class, parts[0]), Integer.valueOf(parts[1]));
-    }
-    return new Pose(degrees);
-  }
-
-  private static Mark mark(String word) {
-    String[] parts = word.split(":");
-    return new Mark(
-        Codes.parse(Mark.Kind.class, parts[0]),
-        Codes.parse(Mark.Segment.class, parts[1]),
-        Double.parseDouble(parts[2]),
-        Codes.parse(Mark.Aspect.class, parts[3]));
   }
 
   private static Mover mover(String cell, Set<Digit> digits, Map<String, Muscle> muscles) {

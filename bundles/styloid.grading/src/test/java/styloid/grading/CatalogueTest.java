@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import styloid.model.Digit;
 import styloid.model.Item;
 import styloid.model.ItemId;
+import styloid.model.Region;
 import styloid.model.SourceStatus;
 import styloid.spi.Group;
 import styloid.spi.Guide;
@@ -75,9 +76,10 @@ class CatalogueTest {
         assertFalse(motion.muscles(digit).isEmpty(), motion.id() + " " + digit);
       }
       EnumSet<Mark.Kind> marks = EnumSet.noneOf(Mark.Kind.class);
-      motion.marks().forEach(mark -> marks.add(mark.kind()));
-      assertEquals(
-          EnumSet.of(Mark.Kind.SUPPORT, Mark.Kind.RESIST, Mark.Kind.PALPATE), marks, motion.id());
+      motion.picture().marks().forEach(mark -> marks.add(mark.kind()));
+      Mark.Kind resist =
+          motion.region() == Region.FOREARM ? Mark.Kind.RESIST_TURN : Mark.Kind.RESIST;
+      assertEquals(EnumSet.of(Mark.Kind.SUPPORT, resist, Mark.Kind.PALPATE), marks, motion.id());
       Guide guide = definition.groupOf(definitionItem(motion)).orElseThrow().guide();
       assertTrue(guide.position().isPresent() && guide.gravityReduced().isPresent(), motion.id());
       for (Topic topic :
@@ -107,10 +109,17 @@ class CatalogueTest {
   }
 
   @Test
-  void poseIsDrawnForAllButTheShrug() {
+  void everyMotionIsDrawnInBothPositions() {
     for (Motion motion : catalogue) {
-      assertEquals(
-          motion.id().equals("scapular-elevation"), motion.pose().degrees().isEmpty(), motion.id());
+      assertFalse(motion.picture().pose().degrees().isEmpty(), motion.id());
+      Guide guide = definition.groupOf(definitionItem(motion)).orElseThrow().guide();
+      ItemId felt = motion.names().items().get("contraction");
+      assertTrue(guide.isReduced(felt), motion.id());
+      assertFalse(guide.isReduced(definitionItem(motion)), motion.id());
+      assertTrue(
+          guide.picture(felt).marks().stream()
+              .allMatch(m -> m.kind() == Mark.Kind.SUPPORT || m.kind() == Mark.Kind.PALPATE),
+          motion.id() + " is resisted with gravity reduced");
     }
   }
 
@@ -269,7 +278,7 @@ class CatalogueTest {
     for (Motion motion : catalogue) {
       if (motion.id().startsWith("wrist-")) {
         assertTrue(
-            motion.marks().stream()
+            motion.picture().marks().stream()
                 .anyMatch(m -> m.kind() == Mark.Kind.RESIST && m.segment() == Mark.Segment.HAND),
             motion.id());
       }

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import styloid.model.ErrorRange;
 import styloid.model.Explanation;
 import styloid.model.Message;
 import styloid.model.PatientContext;
@@ -27,6 +28,15 @@ final class Change {
   private record Limit(String id, String right, String left, List<Source> sources) {
     BigDecimal of(Side side) {
       return new BigDecimal(side == Side.RIGHT ? right : left);
+    }
+
+    /** Only the detectable difference is an error of measuring; an important change is none. */
+    Explanation why(List<Message> steps, Side side) {
+      Explanation why = Say.why(RULE, sources, steps, Optional.empty());
+      Quantity size = new Quantity(of(side), TrialResults.UNIT);
+      return id.equals("mdc")
+          ? why.withError(new ErrorRange(Measure.POWER.item(), size, size))
+          : why;
     }
   }
 
@@ -98,7 +108,7 @@ final class Change {
     ResultKey key = Say.key("change-" + limit.id() + "-power", side);
     ArrayList<Message> steps = new ArrayList<>();
     steps.add(Say.step("step.change." + limit.id()));
-    Explanation rule = Say.why(RULE, limit.sources(), steps, Optional.empty());
+    Explanation rule = limit.why(steps, side);
     if (!now.complete() || past.isEmpty()) {
       return none(key, now, rule);
     }
@@ -113,7 +123,7 @@ final class Change {
             new Quantity(limit.of(side), TrialResults.UNIT)));
     String code =
         sums.abs().compareTo(needed) < 0 ? "smaller" : sums.signum() > 0 ? "gain" : "loss";
-    return Say.choice(key, code, Say.why(RULE, limit.sources(), steps, Optional.empty()));
+    return Say.choice(key, code, limit.why(steps, side));
   }
 
   private static Result none(ResultKey key, Trials now, Explanation rule) {

@@ -4,10 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import styloid.model.Digit;
 import styloid.spi.Guide;
 import styloid.spi.Guide.Line;
 import styloid.spi.Guide.Topic;
 import styloid.spi.Mark;
+import styloid.spi.Picture;
+import styloid.spi.Picture.View;
 import styloid.spi.Pose;
 import styloid.spi.Pose.Joint;
 import styloid.spi.Position;
@@ -28,6 +31,7 @@ final class GripGuides {
       case POWER ->
           guide(
               fist(),
+              View.THUMB_SIDE,
               List.of(
                   mark(Mark.Kind.RESIST, Mark.Segment.MIDDLE_PHALANX, 0.5, Mark.Aspect.VOLAR),
                   mark(Mark.Kind.SUPPORT, Mark.Segment.HAND, 0.5, Mark.Aspect.RADIAL)),
@@ -38,7 +42,7 @@ final class GripGuides {
               line(Topic.INSTRUCTION, "rest"),
               line(Topic.COMPENSATION, "power.watch"));
       case TIP -> pinch("tip", tip(), Mark.Segment.DISTAL_PHALANX, Mark.Aspect.VOLAR);
-      case KEY -> pinch("key", key(), Mark.Segment.MIDDLE_PHALANX, Mark.Aspect.RADIAL);
+      case KEY -> pinch("key", key(), Mark.Segment.THUMB_DISTAL_PHALANX, Mark.Aspect.VOLAR);
       case PALMAR -> pinch("palmar", palmar(), Mark.Segment.DISTAL_PHALANX, Mark.Aspect.VOLAR);
     };
   }
@@ -46,6 +50,7 @@ final class GripGuides {
   static Guide positions() {
     return guide(
         fist(),
+        View.THUMB_SIDE,
         List.of(mark(Mark.Kind.RESIST, Mark.Segment.MIDDLE_PHALANX, 0.5, Mark.Aspect.VOLAR)),
         line(Topic.POSITION, "posture"),
         line(Topic.JOINT_ANGLE, "wrist"),
@@ -56,6 +61,7 @@ final class GripGuides {
   static Guide rapid() {
     return guide(
         fist(),
+        View.THUMB_SIDE,
         List.of(mark(Mark.Kind.RESIST, Mark.Segment.MIDDLE_PHALANX, 0.5, Mark.Aspect.VOLAR)),
         line(Topic.POSITION, "posture"),
         line(Topic.INSTRUCTION, "rapid.how"),
@@ -63,11 +69,11 @@ final class GripGuides {
   }
 
   private static Guide pinch(String name, Pose pose, Mark.Segment segment, Mark.Aspect aspect) {
+    View view = name.equals("key") ? View.BACK_OF_HAND : View.THUMB_SIDE;
     return guide(
         pose,
-        List.of(
-            mark(Mark.Kind.RESIST, segment, 0.6, aspect),
-            mark(Mark.Kind.RESIST, Mark.Segment.THUMB_DISTAL_PHALANX, 0.6, Mark.Aspect.VOLAR)),
+        view,
+        List.of(mark(Mark.Kind.RESIST, segment, 0.6, aspect)),
         line(Topic.POSITION, "posture"),
         line(Topic.SUPPORT, "pinch.support"),
         line(Topic.INSTRUCTION, name + ".how"),
@@ -75,8 +81,14 @@ final class GripGuides {
         line(Topic.COMPENSATION, "pinch.watch"));
   }
 
-  private static Guide guide(Pose pose, List<Mark> marks, Line... lines) {
-    return new Guide(Optional.of(SEATED), Optional.empty(), List.of(lines), pose, marks);
+  private static Guide guide(Pose pose, View view, List<Mark> marks, Line... lines) {
+    return new Guide(
+        Optional.of(SEATED),
+        Optional.empty(),
+        List.of(lines),
+        new Picture(pose, marks, view),
+        List.of(),
+        List.of());
   }
 
   private static Line line(Topic topic, String key) {
@@ -90,41 +102,66 @@ final class GripGuides {
   private static Pose fist() {
     return arm(
         Map.of(
-            Joint.FINGER_MP_FLEXION, 60,
-            Joint.FINGER_PIP_FLEXION, 80,
-            Joint.FINGER_DIP_FLEXION, 30,
-            Joint.THUMB_OPPOSITION, 40,
-            Joint.THUMB_IP_FLEXION, 20));
+            Joint.FINGER_MP_FLEXION, 65,
+            Joint.FINGER_PIP_FLEXION, 85,
+            Joint.FINGER_DIP_FLEXION, 45,
+            Joint.THUMB_RADIAL_ABDUCTION, 8,
+            Joint.THUMB_OPPOSITION, 14,
+            Joint.THUMB_MP_FLEXION, 8,
+            Joint.THUMB_IP_FLEXION, 17));
   }
 
+  /** Tip of the thumb to the tip of the index finger, the other fingers curled. */
   private static Pose tip() {
-    return arm(
-        Map.of(
-            Joint.FINGER_MP_FLEXION, 50,
-            Joint.FINGER_PIP_FLEXION, 50,
-            Joint.FINGER_DIP_FLEXION, 25,
-            Joint.THUMB_OPPOSITION, 50,
-            Joint.THUMB_IP_FLEXION, 25));
+    return curled(
+        arm(
+            Map.of(
+                Joint.FINGER_MP_FLEXION, 41,
+                Joint.FINGER_PIP_FLEXION, 43,
+                Joint.FINGER_DIP_FLEXION, 52,
+                Joint.THUMB_PALMAR_ABDUCTION, 10,
+                Joint.THUMB_OPPOSITION, 7)),
+        Digit.MIDDLE,
+        Digit.RING,
+        Digit.LITTLE);
   }
 
+  /** Pad of the thumb to the side of the index finger. */
   private static Pose key() {
     return arm(
         Map.of(
-            Joint.FINGER_MP_FLEXION, 50,
+            Joint.FINGER_MP_FLEXION, 55,
             Joint.FINGER_PIP_FLEXION, 80,
             Joint.FINGER_DIP_FLEXION, 40,
-            Joint.THUMB_RADIAL_ABDUCTION, 10,
-            Joint.THUMB_IP_FLEXION, 15));
+            Joint.THUMB_RADIAL_ABDUCTION, 9,
+            Joint.THUMB_OPPOSITION, 8,
+            Joint.THUMB_IP_FLEXION, 24));
   }
 
+  /** Pad of the thumb to the pads of index and middle finger. */
   private static Pose palmar() {
-    return arm(
-        Map.of(
-            Joint.FINGER_MP_FLEXION, 55,
-            Joint.FINGER_PIP_FLEXION, 40,
-            Joint.FINGER_DIP_FLEXION, 15,
-            Joint.THUMB_OPPOSITION, 60,
-            Joint.THUMB_PALMAR_ABDUCTION, 35));
+    return curled(
+        arm(
+            Map.of(
+                Joint.FINGER_MP_FLEXION, 34,
+                Joint.FINGER_PIP_FLEXION, 78,
+                Joint.FINGER_DIP_FLEXION, 21,
+                Joint.THUMB_OPPOSITION, 19,
+                Joint.THUMB_IP_FLEXION, 9)),
+        Digit.RING,
+        Digit.LITTLE);
+  }
+
+  private static Pose curled(Pose pose, Digit... fingers) {
+    Pose curled = pose;
+    for (Digit finger : fingers) {
+      curled =
+          curled
+              .with(Joint.FINGER_MP_FLEXION, finger, 75)
+              .with(Joint.FINGER_PIP_FLEXION, finger, 95)
+              .with(Joint.FINGER_DIP_FLEXION, finger, 55);
+    }
+    return curled;
   }
 
   /** The arm as every group holds it, with the digits as given. */

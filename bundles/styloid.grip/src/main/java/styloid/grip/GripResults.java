@@ -23,8 +23,8 @@ final class GripResults {
     for (Measure measure : Measure.values()) {
       addMeasure(all, measure.code());
     }
-    all.add(choice("change-mcid-power", Item.BOTH, "power"));
-    all.add(choice("change-mdc-power", Item.BOTH, "power"));
+    all.add(choice("change-mcid-power", Item.BOTH, "power").notableAt(Set.of("loss")));
+    all.add(choice("change-mdc-power", Item.BOTH, "power").notableAt(Set.of("loss")));
     all.add(number("best-power", FORCE, 1, Item.NO_SIDE, "power"));
     all.add(choice("low-strength-ewgsop2", Item.NO_SIDE, "power"));
     all.add(choice("low-strength-fnih", Item.NO_SIDE, "power"));
@@ -52,7 +52,7 @@ final class GripResults {
       List<ResultDefinition> all, String name, Set<Side> sides, String group) {
     all.add(number("z-" + name, Unit.NUMBER, 2, sides, group));
     all.add(number("percentile-" + name, Unit.PERCENT, 1, sides, group));
-    all.add(choice("band-" + name, sides, group));
+    all.add(choice("band-" + name, sides, group).notableAt(Set.of("far-below")));
   }
 
   private static ResultDefinition number(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -15,6 +16,7 @@ import java.util.Set;
  * @param askWhen when it is asked; an entry may be recorded all the same
  * @param demand what it asks of the limb
  * @param optional whether an evaluation is complete without it
+ * @param joint the joint of a digit it is about; empty where it is of no digit or of all its joints
  */
 public record Item(
     ItemId id,
@@ -24,13 +26,27 @@ public record Item(
     int trials,
     Condition askWhen,
     Demand demand,
-    boolean optional) {
+    boolean optional,
+    Optional<DigitJoint> joint) {
 
   public static final Set<Side> BOTH = Set.of(Side.RIGHT, Side.LEFT);
   public static final Set<Side> NO_SIDE = Set.of(Side.UNSIDED);
   public static final Set<Digit> NO_DIGIT = Set.of(Digit.NONE);
   public static final Set<Digit> FINGERS =
       Set.of(Digit.INDEX, Digit.MIDDLE, Digit.RING, Digit.LITTLE);
+
+  /** An item of no one joint of a digit. */
+  public Item(
+      ItemId id,
+      ItemKind kind,
+      Set<Side> sides,
+      Set<Digit> digits,
+      int trials,
+      Condition askWhen,
+      Demand demand,
+      boolean optional) {
+    this(id, kind, sides, digits, trials, askWhen, demand, optional, Optional.empty());
+  }
 
   public Item {
     Objects.requireNonNull(id, "id");
@@ -39,6 +55,7 @@ public record Item(
     digits = Set.copyOf(digits);
     Objects.requireNonNull(askWhen, "askWhen");
     Objects.requireNonNull(demand, "demand");
+    Objects.requireNonNull(joint, "joint");
     if (sides.isEmpty() || sides.contains(Side.UNSIDED) && sides.size() > 1) {
       throw new IllegalArgumentException(id + ": sides are right and/or left, or unsided alone");
     }
@@ -62,19 +79,24 @@ public record Item(
   }
 
   public Item withTrials(int count) {
-    return new Item(id, kind, sides, digits, count, askWhen, demand, optional);
+    return new Item(id, kind, sides, digits, count, askWhen, demand, optional, joint);
   }
 
   public Item withDigits(Set<Digit> which) {
-    return new Item(id, kind, sides, which, trials, askWhen, demand, optional);
+    return new Item(id, kind, sides, which, trials, askWhen, demand, optional, joint);
   }
 
   public Item askedWhen(Condition condition) {
-    return new Item(id, kind, sides, digits, trials, condition, demand, optional);
+    return new Item(id, kind, sides, digits, trials, condition, demand, optional, joint);
   }
 
   public Item asOptional() {
-    return new Item(id, kind, sides, digits, trials, askWhen, demand, true);
+    return new Item(id, kind, sides, digits, trials, askWhen, demand, true, joint);
+  }
+
+  /** The same item, about one joint of a digit or, where empty, of none. */
+  public Item about(Optional<DigitJoint> which) {
+    return new Item(id, kind, sides, digits, trials, askWhen, demand, optional, which);
   }
 
   /**

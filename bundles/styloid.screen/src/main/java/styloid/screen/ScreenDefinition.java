@@ -7,11 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import styloid.model.Caution;
 import styloid.model.Condition;
 import styloid.model.Demand;
 import styloid.model.Digit;
 import styloid.model.Item;
+import styloid.model.ItemId;
 import styloid.model.ItemKind;
 import styloid.model.ResultId;
 import styloid.model.Source;
@@ -56,7 +58,9 @@ final class ScreenDefinition {
 
   private static Group group(Area area) {
     ArrayList<Item> items = new ArrayList<>();
-    area.motions().forEach(motion -> items.addAll(items(motion)));
+    for (String motion : area.motions()) {
+      items(motion).forEach(item -> items.add(item.about(area.joint(motion))));
+    }
     Position position = new Position(Position.Body.SITTING, area.support(), Position.Rotation.ANY);
     Line how = new Line(Topic.INSTRUCTION, "guide." + area.id());
     Line watch = new Line(Topic.COMPENSATION, "guide." + area.id() + ".compensation");
@@ -72,8 +76,14 @@ final class ScreenDefinition {
             Optional.of(position),
             Optional.empty(),
             List.of(how, watch),
-            area.picture(),
+            MotionPictures.of(area.motions().get(0)),
+            area.motions().stream().map(ScreenDefinition::picture).toList(),
             List.of()));
+  }
+
+  private static Guide.ItemPicture picture(String motion) {
+    Set<ItemId> items = items(motion).stream().map(Item::id).collect(Collectors.toSet());
+    return new Guide.ItemPicture(items, false, MotionPictures.of(motion));
   }
 
   /** A motion costs one answer while it is full; the rest is asked once something is not right. */
@@ -112,12 +122,13 @@ final class ScreenDefinition {
       for (String motion : area.motions()) {
         results.add(
             new ResultDefinition(
-                new ResultId(motion + "-next"),
-                Optional.empty(),
-                0,
-                Item.BOTH,
-                Item.NO_DIGIT,
-                Optional.of(area.id())));
+                    new ResultId(motion + "-next"),
+                    Optional.empty(),
+                    0,
+                    Item.BOTH,
+                    Item.NO_DIGIT,
+                    Optional.of(area.id()))
+                .notableAt(Set.of("added", "dropped", "put-forward")));
       }
     }
     results.add(count("put-forward", Optional.empty()));

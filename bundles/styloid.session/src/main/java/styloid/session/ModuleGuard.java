@@ -74,6 +74,11 @@ final class ModuleGuard implements AutoCloseable {
     return faults.getOrDefault(module, 0) >= FAULTS_UNTIL_MUTED;
   }
 
+  /** Sets a module aside until someone tries again. */
+  synchronized void mute(String module) {
+    faults.put(module, FAULTS_UNTIL_MUTED);
+  }
+
   synchronized void forgive(String module) {
     faults.remove(module);
   }

@@ -139,6 +139,9 @@ public interface Session {
   /** Tries again to store what could not be stored. */
   void retrySaving();
 
+  /** Sets a module aside: it is no longer called until someone tries again. Entries stay. */
+  void mute(ModuleFault fault);
+
   /** Puts a muted module back to work. */
   void tryAgain(ModuleFault fault);
 

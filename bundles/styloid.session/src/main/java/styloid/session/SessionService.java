@@ -296,6 +296,12 @@ public final class SessionService extends Reading {
   }
 
   @Override
+  public void mute(ModuleFault fault) {
+    guard.mute(fault.module());
+    modulesChanged();
+  }
+
+  @Override
   public void tryAgain(ModuleFault fault) {
     guard.forgive(fault.module());
     modulesChanged();

@@ -110,4 +110,15 @@ class ModuleGuardTest {
     fault.setStackTrace(new StackTraceElement[] {new StackTraceElement(type, method, "B.java", 1)});
     return fault;
   }
+
+  @Test
+  void aModuleSetAsideIsNotCalledUntilSomeoneTriesAgain() {
+    try (ModuleGuard guard = new ModuleGuard(1000)) {
+      guard.mute("one");
+      assertTrue(guard.call("one", "results", () -> "called").failed());
+      assertEquals("called", guard.call("other", "results", () -> "called").value());
+      guard.forgive("one");
+      assertEquals("called", guard.call("one", "results", () -> "called").value());
+    }
+  }
 }

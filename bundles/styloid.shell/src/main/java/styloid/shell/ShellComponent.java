@@ -17,6 +17,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import styloid.session.Session;
 import styloid.shell.frame.Therapists;
 import styloid.shell.frame.TimerLengths;
+import styloid.shell.look.Displays;
 
 /**
  * Brings the window up on the stage the launcher offers. All else may be missing or come later:
@@ -69,6 +70,7 @@ public final class ShellComponent implements AutoCloseable {
             Clock.systemDefaultZone(),
             Therapists.ofUser(),
             TimerLengths.ofUser(),
+            Displays.ofUser(),
             Optional.ofNullable(note),
             this::startReport);
     window = made;

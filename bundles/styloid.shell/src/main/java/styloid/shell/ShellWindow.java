@@ -7,19 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
-import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ProgressIndicator;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import styloid.form.FormView;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
 import styloid.shell.caseload.CaseloadView;
@@ -29,6 +29,14 @@ import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
 import styloid.shell.frame.TimerLengths;
 import styloid.shell.frame.Work;
+import styloid.shell.help.DisplayCard;
+import styloid.shell.help.GuideStrip;
+import styloid.shell.help.KeysHelp;
+import styloid.shell.look.Covers;
+import styloid.shell.look.Display;
+import styloid.shell.look.Displays;
+import styloid.shell.look.Face;
+import styloid.shell.look.Zoom;
 import styloid.spi.Texts;
 
 /** The one window: which screen is in it, and what covers it. Used on the JavaFX thread. */
@@ -42,48 +50,56 @@ final class ShellWindow implements Shell.Screens {
   private final Optional<String> note;
   private final Supplier<List<String>> report;
   private final Work work = new Work();
-  private final Texts own = Shell.withOwn(new Texts(Map.of(), Locale.getDefault()));
+  private final Displays displays;
   private final StackPane content = new StackPane();
-  private final StackPane root = new StackPane(content);
+  private final VBox frame = new VBox(content);
+  private final Covers root = new Covers(frame);
+  private final Zoom zoom = new Zoom(root);
+  private Texts own;
+  private Optional<GuideStrip> guide = Optional.empty();
   private Optional<Shell> shell = Optional.empty();
   private Optional<EvaluationView> evaluation = Optional.empty();
-  private Node focusBefore;
 
   ShellWindow(
       Stage stage,
       Clock clock,
       Therapists therapists,
       TimerLengths lengths,
+      Displays displays,
       Optional<String> note,
       Supplier<List<String>> report) {
     this.stage = stage;
     this.clock = clock;
     this.therapists = therapists;
     this.lengths = lengths;
+    this.displays = displays;
+    this.own = Shell.withOwn(new Texts(Map.of(), locale()));
     this.note = note;
     this.report = report;
   }
 
   /** Takes the stage over; without a session the start report shows after a moment. */
   void open(Optional<Session> session) {
-    content.getStyleClass().add("content");
-    root.getStyleClass().add("shell");
+    frame.getStyleClass().add("content");
     Scene scene = stage.getScene();
     if (scene == null) {
-      stage.setScene(new Scene(root, 1366, 768));
+      stage.setScene(new Scene(zoom, 1366, 768));
     } else {
-      scene.setRoot(root);
+      scene.setRoot(zoom);
     }
-    Face.dress(stage.getScene());
+    VBox.setVgrow(content, Priority.ALWAYS);
+    look();
     stage.setTitle(Shell.say(own, "window.title"));
-    stage.setMinWidth(960);
-    stage.setMinHeight(600);
+    stage.setMinWidth(640);
+    stage.setMinHeight(480);
     stage.setOnCloseRequest(
         e -> {
           e.consume();
           leave();
         });
-    root.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    zoom.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    zoom.addEventHandler(KeyEvent.KEY_PRESSED, this::unused);
+    zoom.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
     if (session.isPresent()) {
       use(session.get());
     } else {
@@ -94,11 +110,100 @@ final class ShellWindow implements Shell.Screens {
     }
   }
 
-  private void pressed(KeyEvent event) {
-    if (event.getCode() == KeyCode.ESCAPE && root.getChildren().size() > 1) {
-      event.consume();
-      uncover();
+  private void look() {
+    Display now = displays.now();
+    Face.dress(stage.getScene(), now);
+    zoom.scale(now.scale());
+  }
+
+  private Locale locale() {
+    return displays.now().locale(Locale.getDefault());
+  }
+
+  @Override
+  public void lookAnew() {
+    look();
+    if (!own.locale().equals(locale())) {
+      own = Shell.withOwn(new Texts(Map.of(), locale()));
+      shell.map(Shell::session).ifPresent(this::speakAnew);
     }
+  }
+
+  /** The same screen in another language; text under way is kept by the session. */
+  private void speakAnew(Session session) {
+    boolean open = evaluation.isPresent();
+    begin(session);
+    if (open) {
+      evaluation();
+    } else {
+      caseload();
+    }
+    display();
+  }
+
+  /** Keys of the window as a whole; they work over cards too, except those that open one. */
+  private void pressed(KeyEvent event) {
+    Optional<Runnable> action = Optional.empty();
+    boolean covered = root.isCovered();
+    if (event.getCode() == KeyCode.ESCAPE && covered) {
+      action = Optional.of(this::uncover);
+    } else if (event.isShortcutDown()) {
+      action =
+          switch (event.getCode()) {
+            case PLUS, ADD, EQUALS -> Optional.of(() -> resize(displays.now().stepped(1)));
+            case MINUS, SUBTRACT -> Optional.of(() -> resize(displays.now().stepped(-1)));
+            case DIGIT0, NUMPAD0 -> Optional.of(() -> resize(displays.now().withScale(100)));
+            case D -> covered ? Optional.empty() : Optional.of(this::display);
+            default -> Optional.empty();
+          };
+    }
+    action.ifPresent(
+        run -> {
+          event.consume();
+          run.run();
+        });
+  }
+
+  private void resize(Display display) {
+    displays.set(display);
+    look();
+  }
+
+  /** Keys nobody on the screen had a use for. */
+  private void unused(KeyEvent event) {
+    if (event.getCode() == KeyCode.ESCAPE) {
+      guide.ifPresent(GuideStrip::skip);
+    } else if (event.getCode() == KeyCode.F1) {
+      keys();
+    }
+  }
+
+  private void typed(KeyEvent event) {
+    if (event.getCharacter().equals("?") && !(event.getTarget() instanceof TextInputControl)) {
+      keys();
+    }
+  }
+
+  private void keys() {
+    if (root.isCovered() || shell.isEmpty()) {
+      return;
+    }
+    if (evaluation.isPresent()) {
+      evaluation.get().showKeys();
+    } else {
+      cover(new KeysHelp(shell.get(), own, Optional.empty(), CaseloadView.KEYS));
+    }
+  }
+
+  @Override
+  public void display() {
+    shell.ifPresent(with -> cover(new DisplayCard(with, own)));
+  }
+
+  @Override
+  public void guide() {
+    uncover();
+    guide.ifPresent(GuideStrip::begin);
   }
 
   private void reportMissingSession() {
@@ -110,10 +215,19 @@ final class ShellWindow implements Shell.Screens {
   /** Works through this session from now on. */
   void use(Session session) {
     dropEvaluation();
-    shell =
-        Optional.of(
-            new Shell(session, work, clock, Locale.getDefault(), therapists, lengths, note, this));
+    begin(session);
     caseload();
+    guide.ifPresent(GuideStrip::offerOnce);
+  }
+
+  private void begin(Session session) {
+    Shell with =
+        new Shell(session, work, clock, locale(), therapists, lengths, note, displays, this);
+    guide.ifPresent(GuideStrip::skip);
+    GuideStrip strip = new GuideStrip(with, own);
+    frame.getChildren().setAll(strip, content);
+    guide = Optional.of(strip);
+    shell = Optional.of(with);
   }
 
   /** The session went away: what is on the screen can no longer be trusted to save. */
@@ -207,25 +321,12 @@ final class ShellWindow implements Shell.Screens {
 
   @Override
   public void cover(Node card) {
-    if (root.getChildren().size() == 1) {
-      focusBefore = root.getScene() == null ? null : root.getScene().getFocusOwner();
-    }
-    content.setDisable(true);
-    StackPane shade = new StackPane(card);
-    shade.getStyleClass().add("shade");
-    root.getChildren().setAll(content, shade);
-    Platform.runLater(card::requestFocus);
+    root.cover(card);
   }
 
   @Override
   public void uncover() {
-    if (root.getChildren().size() > 1) {
-      root.getChildren().setAll(content);
-      content.setDisable(false);
-      if (focusBefore != null) {
-        focusBefore.requestFocus();
-      }
-    }
+    root.uncover();
   }
 
   @Override
@@ -277,22 +378,5 @@ final class ShellWindow implements Shell.Screens {
   void dispose() {
     dropEvaluation();
     work.close();
-  }
-
-  /** Style sheets and fonts. */
-  private static final class Face {
-    private static final List<String> FONTS =
-        List.of("Noto Sans", "Segoe UI", "Liberation Sans", "DejaVu Sans");
-
-    static void dress(Scene scene) {
-      scene
-          .getStylesheets()
-          .setAll(FormView.styles(), ShellWindow.class.getResource("shell.css").toExternalForm());
-      List<String> there = javafx.scene.text.Font.getFamilies();
-      FONTS.stream()
-          .filter(there::contains)
-          .findFirst()
-          .ifPresent(f -> scene.getRoot().setStyle("-fx-font-family: \"" + f + "\";"));
-    }
   }
 }

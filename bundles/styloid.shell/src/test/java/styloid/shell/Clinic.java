@@ -35,6 +35,8 @@ import styloid.session.SessionService;
 import styloid.shell.frame.Shell;
 import styloid.shell.frame.Therapists;
 import styloid.shell.frame.TimerLengths;
+import styloid.shell.look.Display;
+import styloid.shell.look.Displays;
 import styloid.spi.Exporter;
 import styloid.spi.Progress;
 import styloid.spi.Report;
@@ -50,7 +52,7 @@ public final class Clinic {
   static final LocalDate DAY = LocalDate.of(2026, 3, 2);
   static final Clock CLOCK =
       Clock.fixed(DAY.atTime(10, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
-  private static final List<String> MODULES =
+  public static final List<String> MODULES =
       List.of(
           "styloid.screen.Screen",
           "styloid.grading.Grading",
@@ -98,6 +100,36 @@ public final class Clinic {
         }
       };
 
+  final Chosen displays = new Chosen();
+
+  /** What a user chose, kept for as long as the test runs. */
+  static final class Chosen implements Displays {
+    private Display now = Display.USUAL;
+    private boolean offered = true;
+
+    /** As on a computer that has not seen the user before. */
+    void firstTime() {
+      offered = false;
+    }
+
+    @Override
+    public Display now() {
+      return now;
+    }
+
+    @Override
+    public void set(Display display) {
+      now = display;
+    }
+
+    @Override
+    public boolean guideOffered() {
+      boolean before = offered;
+      offered = true;
+      return before;
+    }
+  }
+
   Clinic() {
     give("setStore", PatientStore.class, store);
     for (String name : MODULES) {
@@ -107,7 +139,7 @@ public final class Clinic {
     session.settle();
   }
 
-  private static Optional<TestModule> module(String name) {
+  public static Optional<TestModule> module(String name) {
     try {
       var constructor = Class.forName(name).getDeclaredConstructor();
       constructor.setAccessible(true);

@@ -76,6 +76,7 @@ class ShellWindowTest {
         Clinic.CLOCK,
         clinic.therapists,
         clinic.lengths,
+        clinic.displays,
         Optional.of("all invented"),
         () -> report);
   }

@@ -50,6 +50,7 @@ final class StepPictures {
                   Clinic.CLOCK,
                   clinic.therapists,
                   clinic.lengths,
+                  clinic.displays,
                   Optional.empty(),
                   List::of);
           window.open(Optional.of(clinic.session));
@@ -72,7 +73,7 @@ final class StepPictures {
                   .select(place));
       press(KeyCode.ENTER, false);
       pause();
-      Window.picture(stage, folder.resolve(step.group() + ".png"));
+      Window.picture(stage, folder.resolve(step.group() + ".png"), 1);
     }
   }
 

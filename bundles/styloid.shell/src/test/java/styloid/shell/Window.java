@@ -8,10 +8,14 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Scale;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 
@@ -59,6 +63,25 @@ final class Window {
     }
   }
 
+  /** Lets the window be laid out and drawn as often as it takes for lists to fill. */
+  static void draw() {
+    CompletableFuture<Void> drawn = new CompletableFuture<>();
+    run(
+        () ->
+            new AnimationTimer() {
+              private int pulses;
+
+              @Override
+              public void handle(long now) {
+                if (++pulses == 4) {
+                  stop();
+                  drawn.complete(null);
+                }
+              }
+            }.start());
+    drawn.orTimeout(30, TimeUnit.SECONDS).join();
+  }
+
   static Stage show(Parent root, double width, double height) {
     start();
     return on(
@@ -72,9 +95,26 @@ final class Window {
         });
   }
 
-  static void picture(Stage stage, Path file) {
+  /** The scene as drawn, with so many pixels a side for each of its own. */
+  static WritableImage image(Stage stage, double factor) {
     settle();
-    WritableImage image = on(() -> stage.getScene().snapshot(null));
+    return on(
+        () -> {
+          SnapshotParameters parameters = new SnapshotParameters();
+          parameters.setTransform(new Scale(factor, factor));
+          Scene scene = stage.getScene();
+          parameters.setViewport(
+              new Rectangle2D(0, 0, scene.getWidth() * factor, scene.getHeight() * factor));
+          return scene.getRoot().snapshot(parameters, null);
+        });
+  }
+
+  static void picture(Stage stage, Path file, double factor) {
+    write(image(stage, factor), file);
+  }
+
+  /** Writes a picture in PNG. */
+  static void write(WritableImage image, Path file) {
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

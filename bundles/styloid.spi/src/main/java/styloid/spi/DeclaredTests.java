@@ -15,6 +15,9 @@ public interface DeclaredTests {
   /** Waits until the tests that lay in the clinic's folder at the start are there. */
   void settle();
 
+  /** Waits until formulas are warm, so that the first ones are not taken for a stuck module. */
+  void warm();
+
   /**
    * Reads the text of a declared test.
    *

@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
@@ -17,6 +18,9 @@ import java.util.TreeMap;
  * what another language falls back to.
  */
 public record Labels(Map<String, Map<String, String>> byLanguage) {
+  /** Languages the suite may speak besides English; a new one is named here. */
+  public static final List<String> OTHER_LANGUAGES = List.of("de");
+
   public Labels {
     TreeMap<String, Map<String, String>> copy = new TreeMap<>();
     byLanguage.forEach((language, words) -> copy.put(language, Map.copyOf(words)));
@@ -27,16 +31,19 @@ public record Labels(Map<String, Map<String, String>> byLanguage) {
   }
 
   /**
-   * Reads {@code messages.properties} (English) and {@code messages_<language>.properties} in UTF-8
-   * beside a class.
+   * Reads {@code messages.properties} (English) and, for each language the suite speaks besides,
+   * {@code messages_<language>.properties} where it lies, in UTF-8 beside a class.
    *
-   * @throws IllegalArgumentException when one of them is missing: a fault of the build
+   * @throws IllegalArgumentException when the English ones are missing: a fault of the build
    */
-  public static Labels beside(Class<?> owner, String... languages) {
+  public static Labels beside(Class<?> owner) {
     TreeMap<String, Map<String, String>> all = new TreeMap<>();
     all.put("en", read(owner, "messages.properties"));
-    for (String language : languages) {
-      all.put(language, read(owner, "messages_" + language + ".properties"));
+    for (String language : OTHER_LANGUAGES) {
+      String file = "messages_" + language + ".properties";
+      if (owner.getResource(file) != null) {
+        all.put(language, read(owner, file));
+      }
     }
     return new Labels(all);
   }

@@ -39,7 +39,7 @@ class DependencyRuleTest {
     MODULES.forEach(module -> table.put(module, "styloid.model styloid.spi"));
     table.put("styloid.plan", "styloid.model styloid.spi");
     table.put("styloid.exchange", "styloid.model styloid.spi com.fasterxml.jackson.core");
-    // org.osgi.framework for the registrar of what lies in the clinic's folders alone.
+    // org.osgi.framework for the registrars of what lies in the clinic's folders alone.
     table.put("styloid.custom", "styloid.model styloid.spi styloid.exchange org.osgi.framework");
     table.put("styloid.store", "styloid.model module:java.sql org.sqlite org.postgresql");
     table.put(
@@ -48,12 +48,13 @@ class DependencyRuleTest {
             + " org.apache.commons org.openxmlformats");
     table.put(
         "styloid.session", "styloid.model styloid.spi styloid.plan styloid.store styloid.exchange");
+    table.put("styloid.figure", "styloid.model styloid.spi javafx");
     // java.desktop for javax.sound.sampled alone: the tone at the end of a hold.
     table.put("styloid.form", "styloid.model styloid.spi javafx module:java.desktop");
     table.put(
         "styloid.shell",
-        "styloid.model styloid.spi styloid.plan styloid.form styloid.store styloid.session javafx"
-            + " module:java.prefs");
+        "styloid.model styloid.spi styloid.plan styloid.figure styloid.form styloid.store"
+            + " styloid.session javafx module:java.prefs");
     table.put(
         "styloid.command",
         "styloid.model styloid.spi styloid.plan styloid.store styloid.session styloid.exchange"

@@ -21,19 +21,11 @@ final class FaultyBundle {
    * @param alsoImports packages more to import; one that nobody exports keeps it from resolving
    */
   static Path pack(Path folder, Class<?> module, String... alsoImports) throws IOException {
-    Manifest manifest = new Manifest();
-    Attributes main = manifest.getMainAttributes();
-    main.put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    main.putValue("Bundle-ManifestVersion", "2");
-    main.putValue("Bundle-SymbolicName", "faulty." + module.getSimpleName());
-    main.putValue("Bundle-Version", "1.0.0");
-    String more = alsoImports.length == 0 ? "" : "," + String.join(",", alsoImports);
-    main.putValue("Import-Package", "styloid.model,styloid.spi" + more);
-    main.putValue("Service-Component", "OSGI-INF/module.xml");
+    Manifest manifest = manifest(module.getSimpleName(), alsoImports);
     Path jar = folder.resolve(module.getSimpleName() + ".jar");
     try (OutputStream out = Files.newOutputStream(jar);
         JarOutputStream zip = new JarOutputStream(out, manifest)) {
-      put(zip, "OSGI-INF/module.xml", component(module).getBytes(StandardCharsets.UTF_8));
+      put(zip, "OSGI-INF/module.xml", component(module.getName()));
       for (Class<?> one : new Class<?>[] {module, module.getSuperclass()}) {
         if (!one.equals(Object.class)) {
           put(zip, one.getName().replace('.', '/') + ".class", code(one));
@@ -41,6 +33,34 @@ final class FaultyBundle {
       }
     }
     return jar;
+  }
+
+  /** A bundle of all files below a folder that offers one of their classes as a test module. */
+  static Path packFolder(Path folder, String module, Path files) throws IOException {
+    Path jar = folder.resolve("packed.jar");
+    try (OutputStream out = Files.newOutputStream(jar);
+        JarOutputStream zip = new JarOutputStream(out, manifest(module))) {
+      put(zip, "OSGI-INF/module.xml", component(module));
+      for (Path file : Project.files(files, "")) {
+        if (Files.isRegularFile(file)) {
+          put(zip, files.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+        }
+      }
+    }
+    return jar;
+  }
+
+  private static Manifest manifest(String name, String... alsoImports) {
+    Manifest manifest = new Manifest();
+    Attributes main = manifest.getMainAttributes();
+    main.put(Attributes.Name.MANIFEST_VERSION, "1.0");
+    main.putValue("Bundle-ManifestVersion", "2");
+    main.putValue("Bundle-SymbolicName", "faulty." + name);
+    main.putValue("Bundle-Version", "1.0.0");
+    String more = alsoImports.length == 0 ? "" : "," + String.join(",", alsoImports);
+    main.putValue("Import-Package", "styloid.model,styloid.spi" + more);
+    main.putValue("Service-Component", "OSGI-INF/module.xml");
+    return manifest;
   }
 
   private static void put(JarOutputStream zip, String name, byte[] bytes) throws IOException {
@@ -55,11 +75,13 @@ final class FaultyBundle {
     }
   }
 
-  private static String component(Class<?> module) {
-    return "<scr:component xmlns:scr='http://www.osgi.org/xmlns/scr/v1.3.0' name='"
-        + module.getName()
-        + "'><implementation class='"
-        + module.getName()
-        + "'/><service><provide interface='styloid.spi.TestModule'/></service></scr:component>";
+  private static byte[] component(String module) {
+    String text =
+        "<scr:component xmlns:scr='http://www.osgi.org/xmlns/scr/v1.3.0' name='"
+            + module
+            + "'><implementation class='"
+            + module
+            + "'/><service><provide interface='styloid.spi.TestModule'/></service></scr:component>";
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

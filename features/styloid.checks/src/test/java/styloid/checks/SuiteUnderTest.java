@@ -11,8 +11,12 @@ import java.util.HashMap;
 import java.util.Hashtable;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import org.apache.felix.framework.Felix;
+import org.osgi.framework.AllServiceListener;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
@@ -24,6 +28,7 @@ import org.osgi.framework.ServiceReference;
  */
 final class SuiteUnderTest implements AutoCloseable {
   private static final long STOP_MILLIS = 20_000;
+  private static final long LONGEST_WAIT_SECONDS = 20;
 
   private final Felix framework;
   private final StringWriter out = new StringWriter();
@@ -92,6 +97,45 @@ final class SuiteUnderTest implements AutoCloseable {
       }
     }
     return jars;
+  }
+
+  /** What a test does that makes a service come or go. */
+  interface Act {
+    void act() throws Exception;
+  }
+
+  /** Does it and waits until a service of that type came or went. */
+  void until(String type, int event, Act act) throws Exception {
+    CountDownLatch happened = new CountDownLatch(1);
+    AllServiceListener listener =
+        e -> {
+          String[] types = (String[]) e.getServiceReference().getProperty("objectClass");
+          if (e.getType() == event && types[0].equals(type)) {
+            happened.countDown();
+          }
+        };
+    framework.getBundleContext().addServiceListener(listener);
+    try {
+      act.act();
+      if (!happened.await(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
+        throw new AssertionError(type + " did not come or go");
+      }
+    } finally {
+      framework.getBundleContext().removeServiceListener(listener);
+    }
+  }
+
+  /** Runs a command until its answer is as wanted: parts are told of a service one by one. */
+  Ran eventually(Predicate<Ran> wanted, String... words) throws Exception {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(LONGEST_WAIT_SECONDS);
+    Ran ran = run(words);
+    while (!wanted.test(ran) && System.nanoTime() < end) {
+      ran = run(words);
+    }
+    if (!wanted.test(ran)) {
+      throw new AssertionError("not as wanted: " + ran.out() + ran.err());
+    }
+    return ran;
   }
 
   Bundle[] bundles() {

@@ -111,6 +111,11 @@ public final class Fields {
     return sound() ? Decoders.judged(object, problems, maker) : null;
   }
 
+  /** What some keys of the object stand for, while others are still to be read. */
+  public <T> T part(Supplier<T> maker) {
+    return sound() ? Decoders.judged(object, problems, maker) : null;
+  }
+
   private void refuseOthers() {
     object
         .members()

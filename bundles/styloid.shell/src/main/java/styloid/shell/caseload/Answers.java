@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 
 /** A few answers side by side, of which one, none or several are chosen. */
-final class Answers<T> extends HBox {
+final class Answers<T> extends FlowPane {
   private final List<T> values;
 
   Answers(String what, List<T> values, Function<T, String> words, boolean several) {
-    super(6);
+    super(6, 6);
     this.values = values;
     for (T value : values) {
       ToggleButton button = new ToggleButton(words.apply(value));

@@ -6,26 +6,32 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
-import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import styloid.model.PatientId;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
 import styloid.spi.Texts;
 import styloid.store.CaseloadRow;
 
 /** All patients, found while typing, and the chosen one beside them. */
 public final class CaseloadView extends BorderPane {
+  /** Codes of the keys of this screen. */
+  public static final List<String> KEYS = List.of("search", "choose-patient", "open-visit");
+
   private static final int MOST = 200;
+  private static final double BESIDE = 960;
+  private static final double LEAST = 240;
   private static final Duration TYPING = Duration.millis(120);
 
   private final Shell shell;
@@ -46,20 +52,35 @@ public final class CaseloadView extends BorderPane {
     this.patient = new PatientPane(shell, texts, this::changed);
     getStyleClass().add("caseload");
     setTop(head(startReport));
-    setLeft(left());
-    setCenter(patient);
+    VBox left = left();
+    patient.setMinHeight(LEAST);
+    widthProperty().addListener((o, was, is) -> arrange(left, is.doubleValue()));
+  }
+
+  /** Side by side; one over the other where there is little width, as in a large text size. */
+  private void arrange(VBox left, double width) {
+    boolean beside = width >= BESIDE;
+    if (beside && getLeft() != left) {
+      setCenter(null);
+      setLeft(left);
+      setCenter(patient);
+    } else if (!beside && (getCenter() == null || getLeft() == left)) {
+      setLeft(null);
+      setCenter(new VBox(left, patient));
+    }
   }
 
   private VBox head(Supplier<List<String>> startReport) {
-    HBox bar =
-        new HBox(
-            14,
-            Make.word(say("caseload.title"), "title"),
-            Make.word(shell.note().orElse(""), "note-chip"),
-            Make.gap(),
+    Label note = Make.text(shell.note().orElse(""), "note-chip");
+    Make.shown(note, shell.note().isPresent());
+    FlowPane title = new FlowPane(14, 4, Make.word(say("caseload.title"), "title"), note);
+    title.setRowValignment(VPos.CENTER);
+    Spread bar =
+        new Spread(
+            330,
+            title,
+            Make.button(say("display.title"), shell.screens()::display),
             Make.button(say("caseload.new"), this::newPatient, "primary"));
-    Make.shown(bar.getChildren().get(1), shell.note().isPresent());
-    bar.setAlignment(Pos.CENTER_LEFT);
     VBox head = new VBox(8, bar);
     head.getStyleClass().add("screen-head");
     List<String> faults = startReport.get();
@@ -84,6 +105,8 @@ public final class CaseloadView extends BorderPane {
     list.addEventFilter(KeyEvent.KEY_PRESSED, this::inList);
     list.setOnMouseClicked(e -> enterWhenTwice(e.getClickCount()));
     VBox.setVgrow(list, Priority.ALWAYS);
+    VBox.setVgrow(patient, Priority.ALWAYS);
+    list.setMinHeight(110);
     count.getStyleClass().add("quiet");
     VBox left = new VBox(8, search, list, count);
     left.getStyleClass().add("caseload-left");

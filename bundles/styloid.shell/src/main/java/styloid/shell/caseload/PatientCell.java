@@ -14,16 +14,14 @@ import styloid.store.CaseloadRow;
 /** One patient in the list: name, record number and birth date; visits and drafts. */
 final class PatientCell extends ListCell<CaseloadRow> {
   private final Texts texts;
-  private final Label name = Make.word("", "cell-name");
-  private final Label facts = Make.word("", "cell-facts");
+  private final Label name = Make.text("", "cell-name");
+  private final Label facts = Make.text("", "cell-facts");
   private final Label visits = Make.word("", "cell-facts");
   private final Label drafts = Make.word("", "cell-drafts");
   private final VBox row;
 
   PatientCell(Texts texts) {
     this.texts = texts;
-    name.setMinWidth(0);
-    facts.setMinWidth(0);
     row = new VBox(2, line(name, visits), line(facts, drafts));
     setPrefWidth(0);
   }

@@ -9,13 +9,15 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.model.Patient;
 import styloid.model.PatientId;
@@ -27,6 +29,9 @@ import styloid.spi.Texts;
 
 /** A new or known patient's facts and precautions. */
 public final class PatientForm extends VBox {
+  private static final double COLUMN = 270;
+  private static final double GAP = 16;
+
   private final Shell shell;
   private final Texts texts;
   private final PatientId id;
@@ -55,6 +60,7 @@ public final class PatientForm extends VBox {
     getStyleClass().add("cover-card");
     setMaxWidth(920);
     setMaxHeight(USE_PREF_SIZE);
+    setMinHeight(320);
     sex = answers("patient.sex", List.of(Patient.Sex.values()), false);
     dominance = answers("patient.dominance", List.of(Patient.Dominance.values()), false);
     involved = answers("patient.involved", List.of(Side.RIGHT, Side.LEFT), true);
@@ -83,23 +89,31 @@ public final class PatientForm extends VBox {
     return new Answers<>(say(key), values, texts::word, several);
   }
 
-  private GridPane facts() {
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("facts");
-    grid.add(typed(PatientInput.Field.RECORD), 0, 0);
-    grid.add(typed(PatientInput.Field.NAME), 1, 0, 2, 1);
-    grid.add(typed(PatientInput.Field.BIRTH), 0, 1);
-    grid.add(labelled("patient.sex", sex), 1, 1);
-    grid.add(labelled("patient.dominance", dominance), 2, 1);
-    grid.add(labelled("patient.involved", involved), 0, 2);
-    grid.add(typed(PatientInput.Field.DIAGNOSIS), 1, 2, 2, 1);
-    grid.add(typed(PatientInput.Field.ONSET), 0, 3);
-    grid.add(typed(PatientInput.Field.SURGERY), 1, 3);
-    grid.add(typed(PatientInput.Field.HEIGHT), 2, 3);
-    return grid;
+  /** Three in a row; fewer where there is little width. */
+  private FlowPane facts() {
+    FlowPane facts =
+        new FlowPane(
+            typed(PatientInput.Field.RECORD, 1),
+            typed(PatientInput.Field.NAME, 2),
+            typed(PatientInput.Field.BIRTH, 1),
+            labelled("patient.sex", sex),
+            labelled("patient.dominance", dominance),
+            labelled("patient.involved", involved),
+            typed(PatientInput.Field.DIAGNOSIS, 2),
+            typed(PatientInput.Field.ONSET, 1),
+            typed(PatientInput.Field.SURGERY, 1),
+            typed(PatientInput.Field.HEIGHT, 1));
+    facts.getStyleClass().add("facts");
+    facts.setPrefWrapLength(3 * COLUMN + 2 * GAP);
+    facts.setRowValignment(VPos.TOP);
+    facts.setMinWidth(0);
+    for (Node part : facts.getChildren()) {
+      ((Region) part).maxWidthProperty().bind(facts.widthProperty());
+    }
+    return facts;
   }
 
-  private Node typed(PatientInput.Field which) {
+  private Node typed(PatientInput.Field which, int columns) {
     String name = say("patient.field." + styloid.model.Codes.of(which));
     TextField field = new TextField();
     field.setAccessibleText(name);
@@ -115,12 +129,14 @@ public final class PatientForm extends VBox {
     Label label = Make.text(name, "field-label");
     label.setLabelFor(field);
     VBox box = new VBox(4, label, field, problem);
-    GridPane.setHgrow(box, Priority.ALWAYS);
+    box.setPrefWidth(columns * COLUMN + (columns - 1) * GAP);
     return box;
   }
 
   private Node labelled(String key, Node answers) {
-    return new VBox(4, Make.text(say(key), "field-label"), answers);
+    VBox box = new VBox(4, Make.text(say(key), "field-label"), answers);
+    box.setPrefWidth(COLUMN);
+    return box;
   }
 
   private void fill(PatientInput input) {

@@ -20,6 +20,7 @@ import styloid.session.Session;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
 import styloid.spi.Texts;
 import styloid.store.CaseloadRow;
 
@@ -61,15 +62,15 @@ final class PatientPane extends VBox {
           }
         });
     VBox.setVgrow(visits, Priority.ALWAYS);
-    HBox actions =
-        new HBox(
-            10,
+    Spread actions =
+        new Spread(
+            110,
             Make.word(say("patient.evaluations"), "section-head"),
-            Make.gap(),
             Make.button(say("patient.edit"), this::edit),
             Make.button(say("patient.open"), this::openChosen),
             Make.button(say("patient.begin"), this::beginEvaluation, "primary"));
-    actions.setAlignment(Pos.CENTER_LEFT);
+    visits.setMinHeight(60);
+    details.setMinHeight(USE_PREF_SIZE);
     somebody = new VBox(12, banner, details, actions, visits);
     VBox.setVgrow(somebody, Priority.ALWAYS);
     nobody = new VBox(Make.text(say("patient.nobody"), "quiet"));

@@ -49,6 +49,7 @@ final class PrecautionRow extends VBox {
     until.setPrefColumnCount(8);
     Node take = Make.button(say("precautions.remove"), () -> remove.accept(this), "quiet-button");
     FlowPane line = new FlowPane(8, 8);
+    line.setPrefWrapLength(820);
     line.setRowValignment(javafx.geometry.VPos.BOTTOM);
     line.getChildren()
         .addAll(

@@ -1,21 +1,22 @@
 package styloid.shell.evaluation;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import javafx.application.Platform;
-import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import styloid.form.FormPort;
 import styloid.form.FormView;
+import styloid.form.Pedals;
 import styloid.model.ItemKey;
 import styloid.model.Therapist;
 import styloid.model.Value;
@@ -24,15 +25,29 @@ import styloid.session.Session;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
 import styloid.shell.frame.WhoCard;
+import styloid.shell.help.KeysHelp;
+import styloid.shell.map.LimbGuide;
 import styloid.shell.order.OrderGuide;
-import styloid.spi.Group;
+import styloid.shell.progress.ProgressCard;
 import styloid.spi.Texts;
 import styloid.spi.Timer;
 
 /** The open evaluation on the screen. */
 public final class EvaluationView extends BorderPane {
   private static final System.Logger LOG = System.getLogger(EvaluationView.class.getName());
+  private static final List<String> KEYS =
+      List.of(
+          "next-page",
+          "map",
+          "progress",
+          "panes",
+          "order",
+          "rest",
+          "export",
+          "who",
+          "close-evaluation");
 
   private final Shell shell;
   private final Session session;
@@ -42,11 +57,13 @@ public final class EvaluationView extends BorderPane {
   private final FormView form;
   private final Rail rail;
   private final OrderGuide order;
+  private final LimbGuide limbs;
   private final StatusBar status;
   private final FaultStrip faults;
   private final Label title = Make.text("", "page-title");
   private final Label missing = Make.text("", "fault-card");
   private final RestOffer rest;
+  private final Folding folding;
   private final Button settings;
   private final Button undo;
   private final Button redo;
@@ -61,45 +78,42 @@ public final class EvaluationView extends BorderPane {
     this.texts = shell.texts();
     this.stand = Stand.of(open);
     this.form = new FormView(new Port(), texts);
-    this.navigation = new Navigation(texts, p -> go(p, true), this::goTo);
+    this.limbs = new LimbGuide(shell.screens(), texts, open, this::goTo);
+    this.navigation = new Navigation(texts, limbs.node(), p -> go(p, true), form::focusStart);
     this.rail = new Rail(texts);
     this.order = new OrderGuide(shell.screens(), texts, () -> stand.open(), this::goTo);
     this.status = new StatusBar(texts, session::retrySaving, () -> askWho(""));
-    this.faults = new FaultStrip(texts, session::tryAgain);
-    this.rest = new RestOffer(shell, texts, this::restAs, this::restRecorded);
+    this.faults = new FaultStrip(texts, session);
+    this.rest = new RestOffer(shell, texts, this::restRecorded);
     this.settings = Make.button(say("settings.open"), this::showSettings);
     this.undo = Make.button(say("evaluation.undo"), this::undo);
     this.redo = Make.button(say("evaluation.redo"), this::redo);
     getStyleClass().add("evaluation");
     setTop(new VBox(head(), faults));
-    setLeft(navigation);
-    setCenter(middle());
-    setRight(rail);
+    this.folding = new Folding(this, navigation, rail, say("nav.show"));
+    folding.around(middle());
     setBottom(status);
-    navigation.setPrefWidth(250);
+    navigation.setPrefWidth(320);
     rail.setPrefWidth(294);
     form.current().addListener((o, was, is) -> attend(is));
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
 
-  private HBox head() {
-    HBox head =
-        new HBox(
-            8,
+  private Spread head() {
+    Spread head =
+        new Spread(
+            420,
             banner,
             undo,
             redo,
             Make.button(say("evaluation.export"), this::export, "primary"),
             Make.button(say("evaluation.close"), shell.screens()::caseload));
-    HBox.setHgrow(banner, Priority.ALWAYS);
-    head.setAlignment(Pos.TOP_LEFT);
     head.getStyleClass().add("evaluation-head");
     return head;
   }
 
   private VBox middle() {
-    HBox head = new HBox(12, title, Make.gap(), rest.button(), order.button(), settings);
-    head.setAlignment(Pos.CENTER_LEFT);
+    Spread head = new Spread(170, title, folding.button(), rest.button(), order.button(), settings);
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
     VBox.setVgrow(form, Priority.ALWAYS);
@@ -160,6 +174,7 @@ public final class EvaluationView extends BorderPane {
   /** Entry is at another place; nowhere while a page is made, which is no other step. */
   private void attend(ItemKey key) {
     rail.show(stand, page, key);
+    limbs.at(Optional.ofNullable(key));
     if (key != null) {
       session.workOn(Optional.of(key));
     }
@@ -176,6 +191,7 @@ public final class EvaluationView extends BorderPane {
     faults.show(
         Stream.concat(open.faults().stream(), session.faults().stream()).distinct().toList());
     order.update();
+    limbs.update(open);
     undo.setDisable(!open.canUndo());
     redo.setDisable(!open.canRedo());
     if (page == null) {
@@ -190,7 +206,7 @@ public final class EvaluationView extends BorderPane {
     navigation.show(stand, page);
     rail.show(stand, page, form.current().get());
     Make.shown(settings, SettingsCard.isFor(page.test()) && !stand.readOnly(page.test()));
-    rest.draw();
+    rest.show(stand, page);
   }
 
   private void askWho(String lead) {
@@ -199,14 +215,6 @@ public final class EvaluationView extends BorderPane {
 
   private void showSettings() {
     shell.screens().cover(new SettingsCard(shell, texts, stand, page.test()));
-  }
-
-  private Optional<RestAs> restAs() {
-    return page.test()
-        .restAs()
-        .filter(code -> !stand.readOnly(page.test()))
-        .map(code -> RestAs.of(stand.form(page.test()), code))
-        .filter(r -> !r.keys().isEmpty());
   }
 
   private void restRecorded() {
@@ -220,10 +228,6 @@ public final class EvaluationView extends BorderPane {
     if (focus) {
       Platform.runLater(form::focusStart);
     }
-  }
-
-  private void goTo(Group group) {
-    form.focusStart(group);
   }
 
   private void goTo(ItemKey key) {
@@ -259,37 +263,55 @@ public final class EvaluationView extends BorderPane {
     }
   }
 
-  private void pressed(KeyEvent event) {
-    Optional<Runnable> action = Optional.empty();
-    if (event.getCode() == KeyCode.F6) {
-      action = Optional.of(this::switchPane);
-    } else if (event.isShortcutDown()) {
-      action =
-          switch (event.getCode()) {
-            case PAGE_DOWN -> Optional.of(() -> leavePage(true));
-            case PAGE_UP -> Optional.of(() -> leavePage(false));
-            case E -> Optional.of(this::export);
-            case I -> Optional.of(() -> askWho(""));
-            case R -> Optional.of(rest::ask);
-            case T -> Optional.of(order::show);
-            case W -> Optional.of(shell.screens()::caseload);
-            default -> Optional.empty();
-          };
-    }
-    action.ifPresent(
-        run -> {
-          event.consume();
-          run.run();
-        });
+  private Map<KeyCode, Runnable> keys() {
+    return Map.of(
+        KeyCode.F3, () -> ProgressCard.show(shell, stand.open(), form.current().get()),
+        KeyCode.F4, limbs::open,
+        KeyCode.F6, this::switchPane);
   }
 
-  private void switchPane() {
-    boolean inForm = form.lookupAll("*:focused").stream().findAny().isPresent();
-    if (inForm) {
-      navigation.focusHere();
-    } else {
-      form.focusStart();
+  private Map<KeyCode, Runnable> shortcuts() {
+    return Map.of(
+        KeyCode.PAGE_DOWN, () -> leavePage(true),
+        KeyCode.PAGE_UP, () -> leavePage(false),
+        KeyCode.E, this::export,
+        KeyCode.I, () -> askWho(""),
+        KeyCode.R, rest::ask,
+        KeyCode.T, order::show,
+        KeyCode.W, shell.screens()::caseload);
+  }
+
+  private void pressed(KeyEvent event) {
+    Runnable action = (event.isShortcutDown() ? shortcuts() : keys()).get(event.getCode());
+    if (action != null) {
+      event.consume();
+      action.run();
     }
+  }
+
+  /** Shows the keys of the place of entry and of the screen. */
+  public void showKeys() {
+    shell.screens().cover(new KeysHelp(shell, texts, Optional.of(form.keys()), KEYS));
+  }
+
+  /** From the form to the tests, to what stands beside, and back. */
+  private void switchPane() {
+    if (holdsFocus(form)) {
+      folding.unfold();
+      navigation.focusHere();
+    } else if (!rail.focusNext()) {
+      form.focusStart();
+    } else {
+      folding.fold();
+    }
+  }
+
+  private boolean holdsFocus(Node part) {
+    Node up = getScene().getFocusOwner();
+    while (up != null && up != part) {
+      up = up.getParent();
+    }
+    return up != null;
   }
 
   private void leavePage(boolean forward) {
@@ -363,7 +385,12 @@ public final class EvaluationView extends BorderPane {
 
     @Override
     public void showKeys() {
-      shell.screens().cover(new KeysHelp(shell, texts));
+      EvaluationView.this.showKeys();
+    }
+
+    @Override
+    public Pedals pedals() {
+      return shell.displays().now().pedals();
     }
   }
 }

@@ -1,12 +1,13 @@
 package styloid.shell.evaluation;
 
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import styloid.session.ModuleFault;
+import styloid.session.Session;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
@@ -14,13 +15,13 @@ import styloid.spi.Texts;
 /** What modules could not do, a card each, with a way to try again. */
 final class FaultStrip extends VBox {
   private final Texts texts;
-  private final Consumer<ModuleFault> again;
+  private final Session session;
   private List<ModuleFault> shown = List.of();
 
-  FaultStrip(Texts texts, Consumer<ModuleFault> again) {
+  FaultStrip(Texts texts, Session session) {
     super(6);
     this.texts = texts;
-    this.again = again;
+    this.session = session;
     getStyleClass().add("faults");
     Make.shown(this, false);
   }
@@ -45,9 +46,19 @@ final class FaultStrip extends VBox {
     if (ofFile) {
       return styled(new HBox(12, text));
     }
-    var button = Make.button(Shell.say(texts, "fault.again"), () -> again.accept(fault));
-    button.setAccessibleText(Shell.say(texts, "fault.again") + ": " + name);
-    return styled(new HBox(12, text, Make.gap(), button));
+    HBox card = new HBox(12, text, Make.gap());
+    if (!fault.muted()) {
+      card.getChildren().add(button("fault.aside", name, () -> session.mute(fault)));
+    }
+    card.getChildren().add(button("fault.again", name, () -> session.tryAgain(fault)));
+    return styled(card);
+  }
+
+  private Button button(String key, String name, Runnable act) {
+    String words = Shell.say(texts, key);
+    Button button = Make.button(words, act);
+    button.setAccessibleText(words + ": " + name);
+    return button;
   }
 
   private static HBox styled(HBox card) {

@@ -9,6 +9,8 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import styloid.figure.FigureCard;
+import styloid.figure.Subject;
 import styloid.model.Caution;
 import styloid.model.Finding;
 import styloid.model.ItemKey;
@@ -19,6 +21,7 @@ import styloid.model.Value;
 import styloid.shell.frame.Banner;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.progress.Sparks;
 import styloid.spi.Group;
 import styloid.spi.Guide;
 import styloid.spi.Position;
@@ -26,8 +29,8 @@ import styloid.spi.TestDefinition;
 import styloid.spi.Texts;
 
 /**
- * What stands beside the entry: cautions of the step first, then how it is done, results as they
- * come, the value of the last visit, findings. Never takes the focus.
+ * What stands beside the entry: cautions of the step first, then its picture, how it is done,
+ * results as they come, the value of the last visit, findings. Never takes the focus.
  */
 final class Rail extends Region {
   private static final double LOWER_SHARE = 0.46;
@@ -38,6 +41,7 @@ final class Rail extends Region {
   private final ScrollPane upper = scroll(before);
   private final ScrollPane lower = scroll(after);
   private final ResultList results;
+  private final FigureCard figure;
   private Seen seen = new Seen(null, null, null, false);
   private boolean why;
 
@@ -47,19 +51,41 @@ final class Rail extends Region {
   Rail(Texts texts) {
     this.texts = texts;
     this.results = new ResultList(texts);
+    this.figure = new FigureCard(texts);
     getStyleClass().add("rail");
     lower.getStyleClass().add("rail-lower");
-    getChildren().addAll(upper, lower);
+    upper.setAccessibleText(say("rail.before"));
+    lower.setAccessibleText(say("rail.after"));
+    figure.getStyleClass().add("rail-figure");
+    Make.shown(figure, false);
+    getChildren().addAll(upper, figure, lower);
   }
 
-  /** Results keep their place in sight: what is read before the step gives way to them. */
+  /** Picture and results keep their place in sight: what is read before the step gives way. */
   @Override
   protected void layoutChildren() {
     double width = getWidth();
+    double picture = figure.isVisible() ? snapSizeY(figure.prefHeight(width)) : 0;
+    double room = getHeight() - picture;
     double wanted = after.getChildren().isEmpty() ? 0 : after.prefHeight(width) + 2;
-    double below = snapSizeY(Math.min(wanted, getHeight() * LOWER_SHARE));
-    upper.resizeRelocate(0, 0, width, getHeight() - below);
+    double below = snapSizeY(Math.min(wanted, room * LOWER_SHARE));
+    upper.resizeRelocate(0, 0, width, room - below);
+    figure.resizeRelocate(0, room - below, width, picture);
     lower.resizeRelocate(0, getHeight() - below, width, below);
+  }
+
+  /**
+   * Puts the focus on its next part, so that keys can scroll it.
+   *
+   * @return false when there is none
+   */
+  boolean focusNext() {
+    boolean results = !after.getChildren().isEmpty();
+    if (lower.isFocused() || upper.isFocused() && !results) {
+      return false;
+    }
+    (upper.isFocused() ? lower : upper).requestFocus();
+    return true;
   }
 
   private static ScrollPane scroll(VBox parts) {
@@ -94,6 +120,7 @@ final class Rail extends Region {
         Optional.ofNullable(key)
             .flatMap(k -> page.test().groupOf(k.item()))
             .or(() -> page.groups().stream().findFirst());
+    figure(stand.open().context(), group, key);
     group.ifPresent(g -> step(stand, page, key, g));
     findings(stand.open().findings());
     requestLayout();
@@ -107,6 +134,8 @@ final class Rail extends Region {
     TestDefinition test = page.test();
     cautions(test, group);
     guide(test, group.guide());
+    Sparks.of(stand.open().context(), test.id(), group, key, texts)
+        .ifPresent(sparks -> section("rail.progress", new VBox(sparks), after));
     VBox list = results.of(test, group, key, stand.open().context().results(), why);
     if (!list.getChildren().isEmpty()) {
       section("rail.results", list, after);
@@ -140,6 +169,15 @@ final class Rail extends Region {
     return source.citation().equals(Source.NO_SOURCE)
         ? status
         : say("rail.source", source.citation(), status);
+  }
+
+  /** The picture of the place of entry: without a place there is no side to draw. */
+  private void figure(PatientContext context, Optional<Group> group, ItemKey key) {
+    Optional<Subject> subject =
+        Optional.ofNullable(key)
+            .flatMap(k -> group.flatMap(g -> FigureCard.subject(g, k, context)));
+    Make.shown(figure, subject.isPresent());
+    subject.ifPresent(s -> figure.show(s, group.orElseThrow().guide().isReduced(key.item())));
   }
 
   private void guide(TestDefinition test, Guide guide) {

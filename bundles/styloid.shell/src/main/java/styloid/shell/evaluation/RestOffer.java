@@ -1,7 +1,6 @@
 package styloid.shell.evaluation;
 
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
@@ -10,64 +9,68 @@ import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
 import styloid.spi.Texts;
 
-/** Offers to record the usual answer for the rest of a page's test, asks once, and does it. */
+/** Offers to record everything still open of a test as its usual answer, and asks once. */
 final class RestOffer {
   private static final int AT_ONCE = 4;
 
   private final Shell shell;
   private final Texts texts;
-  private final Supplier<Optional<RestAs>> rest;
-  private final Runnable done;
+  private final Runnable recorded;
   private final Button button = Make.button("", this::ask);
+  private Optional<RestAs> offered = Optional.empty();
 
   /**
-   * @param rest what is to be offered now
-   * @param done runs once all is recorded
+   * @param recorded called once all is recorded
    */
-  RestOffer(Shell shell, Texts texts, Supplier<Optional<RestAs>> rest, Runnable done) {
+  RestOffer(Shell shell, Texts texts, Runnable recorded) {
     this.shell = shell;
     this.texts = texts;
-    this.rest = rest;
-    this.done = done;
+    this.recorded = recorded;
   }
 
   Button button() {
     return button;
   }
 
-  void draw() {
-    Optional<RestAs> there = rest.get();
-    Make.shown(button, there.isPresent());
-    there.ifPresent(r -> button.setText(say("rest.offer", answer(r), r.keys().size())));
+  /** Follows the page; the offer stands only where something is left. */
+  void show(Stand stand, Page page) {
+    offered =
+        page.test()
+            .restAs()
+            .filter(code -> !stand.readOnly(page.test()))
+            .map(code -> RestAs.of(stand.form(page.test()), code))
+            .filter(r -> !r.keys().isEmpty());
+    Make.shown(button, offered.isPresent());
+    offered.ifPresent(r -> button.setText(say("rest.offer", answer(r), r.keys().size())));
   }
 
-  private String answer(RestAs all) {
-    return texts.choice(all.keys().get(0), all.answer().code());
+  private String answer(RestAs rest) {
+    return texts.choice(rest.keys().get(0), rest.answer().code());
   }
 
+  /** Asks before anything is recorded. */
   void ask() {
-    rest.get().ifPresent(this::ask);
-  }
-
-  private void ask(RestAs all) {
-    Button yes =
-        Make.button(
-            say("rest.yes", answer(all), all.keys().size()),
-            () -> {
-              shell.screens().uncover();
-              record(all, 0);
-            },
-            "primary");
-    Button no = Make.button(say("cancel"), shell.screens()::uncover);
-    shell
-        .screens()
-        .cover(
-            Make.card(
-                560,
-                Make.text(say("rest.title", answer(all)), "title"),
-                Make.text(say("rest.words", answer(all), all.keys().size())),
-                new HBox(10, yes, no)));
-    Platform.runLater(yes::requestFocus);
+    offered.ifPresent(
+        r -> {
+          Button yes =
+              Make.button(
+                  say("rest.yes", answer(r), r.keys().size()),
+                  () -> {
+                    shell.screens().uncover();
+                    record(r, 0);
+                  },
+                  "primary");
+          Button no = Make.button(say("cancel"), shell.screens()::uncover);
+          shell
+              .screens()
+              .cover(
+                  Make.card(
+                      560,
+                      Make.text(say("rest.title", answer(r)), "title"),
+                      Make.text(say("rest.words", answer(r), r.keys().size())),
+                      new HBox(10, yes, no)));
+          Platform.runLater(yes::requestFocus);
+        });
   }
 
   /** A few at a time, so that the window never waits for all of them. */
@@ -79,7 +82,7 @@ final class RestOffer {
     if (to < all.keys().size()) {
       Platform.runLater(() -> record(all, to));
     } else {
-      done.run();
+      recorded.run();
     }
   }
 

@@ -14,6 +14,7 @@ import styloid.model.ItemKey;
 import styloid.model.Result;
 import styloid.model.Results;
 import styloid.shell.frame.Make;
+import styloid.shell.frame.ResultText;
 import styloid.shell.frame.Shell;
 import styloid.spi.Group;
 import styloid.spi.ResultDefinition;

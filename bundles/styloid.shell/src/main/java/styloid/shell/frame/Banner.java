@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Polygon;
 import styloid.model.Patient;
@@ -31,19 +32,26 @@ public final class Banner extends VBox {
     precautions = limits;
     FlowPane facts = new FlowPane(16, 2);
     facts.setRowValignment(javafx.geometry.VPos.BASELINE);
-    facts.getChildren().add(Make.word(who.name(), "banner-name"));
+    facts.getChildren().add(bound(Make.text(who.name(), "banner-name"), facts));
     for (String fact : BannerText.facts(who, day, texts)) {
       facts.getChildren().add(Make.word(fact, "banner-fact"));
     }
     FlowPane chips = new FlowPane(8, 4);
     List<String> inForce = BannerText.inForce(limits, day, texts);
     for (String limit : inForce) {
-      chips.getChildren().add(limit(limit));
+      chips.getChildren().add(bound(limit(limit), chips));
     }
     if (inForce.isEmpty()) {
       chips.getChildren().add(Make.word(Shell.say(texts, "banner.no-precautions"), "banner-fact"));
     }
     getChildren().setAll(facts, chips);
+  }
+
+  /** Breaks into lines rather than be cut off where there is little width. */
+  private static <T extends Region> T bound(T part, FlowPane in) {
+    in.setMinWidth(0);
+    part.maxWidthProperty().bind(in.widthProperty());
+    return part;
   }
 
   private static HBox limit(String words) {

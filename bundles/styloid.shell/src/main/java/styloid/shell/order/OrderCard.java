@@ -7,12 +7,13 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import styloid.plan.Plan;
 import styloid.plan.PlannedStep;
 import styloid.plan.StepId;
 import styloid.shell.frame.Make;
+import styloid.shell.frame.Spread;
 
 /** The order as a list to choose a step from. */
 final class OrderCard {
@@ -44,6 +45,7 @@ final class OrderCard {
     list.setCellFactory(view -> new OrderCell(words));
     list.setAccessibleText(words.say("order.title"));
     list.setPrefHeight(470);
+    list.setMinHeight(140);
     list.setOnKeyPressed(
         event -> {
           if (event.getCode() == KeyCode.ENTER) {
@@ -57,15 +59,17 @@ final class OrderCard {
             open.run();
           }
         });
-    HBox foot =
-        new HBox(
-            10,
+    follow.setWrapText(true);
+    summary.setMinHeight(Region.USE_PREF_SIZE);
+    Spread foot =
+        new Spread(
+            260,
             follow,
-            Make.gap(),
             Make.button(words.say("order.close"), close),
             Make.button(words.say("order.open"), open, "primary"));
-    foot.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    VBox.setVgrow(list, javafx.scene.layout.Priority.ALWAYS);
     node = Make.card(1060, Make.text(words.say("order.title"), "title"), summary, list, foot);
+    node.setMinHeight(330);
   }
 
   VBox node() {

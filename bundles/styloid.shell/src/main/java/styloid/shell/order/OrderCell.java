@@ -15,19 +15,21 @@ final class OrderCell extends ListCell<PlannedStep> {
   private final OrderWords words;
   private final Label number = Make.word("", "order-number");
   private final Label name = Make.text("", "cell-name");
-  private final Label test = Make.word("", "cell-facts");
+  private final Label test = Make.text("", "cell-facts");
   private final Label why = Make.text("", "fine-print");
   private final Label position = Make.text("", "order-position");
   private final HBox row;
 
   OrderCell(OrderWords words) {
     this.words = words;
+    test.setMinWidth(70);
     HBox head = new HBox(10, name, test);
     head.setAlignment(Pos.BASELINE_LEFT);
     VBox what = new VBox(1, head, why);
     HBox.setHgrow(what, Priority.ALWAYS);
-    number.setMinWidth(34);
-    position.setMinWidth(250);
+    number.setMinWidth(28);
+    name.setMinWidth(80);
+    position.setMinWidth(110);
     position.setPrefWidth(250);
     row = new HBox(8, number, what, position);
     row.setAlignment(Pos.TOP_LEFT);

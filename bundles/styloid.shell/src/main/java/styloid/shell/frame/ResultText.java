@@ -1,24 +1,23 @@
-package styloid.shell.evaluation;
+package styloid.shell.frame;
 
 import java.util.ArrayList;
 import java.util.List;
 import styloid.model.Result;
 import styloid.model.ResultKey;
 import styloid.model.Source;
-import styloid.shell.frame.Shell;
 import styloid.spi.ResultDefinition;
 import styloid.spi.TestDefinition;
 import styloid.spi.Texts;
 
 /** The words of a result: its value, or why there is none, and how it came about. */
-final class ResultText {
+public final class ResultText {
   private ResultText() {}
 
-  static String name(ResultKey key, Texts texts) {
+  public static String name(ResultKey key, Texts texts) {
     return texts.label(key.test().value(), "result." + key.result());
   }
 
-  static String value(Result result, TestDefinition test, Texts texts) {
+  public static String value(Result result, TestDefinition test, Texts texts) {
     ResultKey key = result.key();
     int decimals = test.result(key).map(ResultDefinition::decimals).orElse(1);
     return result
@@ -38,7 +37,7 @@ final class ResultText {
   }
 
   /** Steps in order, then each source with its status. */
-  static List<String> why(Result result, Texts texts) {
+  public static List<String> why(Result result, Texts texts) {
     ArrayList<String> lines = new ArrayList<>();
     result.why().steps().forEach(step -> lines.add(texts.text(step)));
     for (Source source : result.why().sources()) {

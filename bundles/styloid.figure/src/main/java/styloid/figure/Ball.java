@@ -1,0 +1,4 @@
+package styloid.figure;
+
+/** A ball in space, in metres: what all flesh is made of. */
+record Ball(Vec centre, double radius) {}
