@@ -13,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import styloid.session.Batch;
 import styloid.session.Pseudonym;
+import styloid.spi.Paper;
 import styloid.store.StoreException;
 
 /** Writes one workbook of the whole caseload: a row an evaluation and a row a measure. */
@@ -52,7 +53,8 @@ final class CaseloadCommand implements Callable<Integer> {
         return ExitCode.PROBLEMS;
       }
     }
-    Batch batch = new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE);
+    Batch batch =
+        new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE, Paper.A4);
     Batch.Outcome outcome = batch.caseload(to, pseudonym, surroundings.progress());
     surroundings.sayAll(surroundings.err(), outcome.failed());
     surroundings.say(surroundings.out(), "caseload.done", outcome.written(), to.toString());

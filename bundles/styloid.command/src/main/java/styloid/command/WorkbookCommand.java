@@ -11,10 +11,14 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import styloid.model.Codes;
 import styloid.model.EvaluationId;
 import styloid.model.EvaluationRecord;
 import styloid.model.PatientRecord;
@@ -22,6 +26,7 @@ import styloid.session.Batch;
 import styloid.session.FileNames;
 import styloid.session.OpenEvaluation;
 import styloid.session.Session;
+import styloid.spi.Paper;
 import styloid.spi.Progress;
 import styloid.store.StoreException;
 
@@ -42,6 +47,11 @@ final class WorkbookCommand implements Callable<Integer> {
   @Option(names = "--overwrite", descriptionKey = "overwrite")
   private boolean overwrite;
 
+  @Option(names = "--paper", paramLabel = "a4|letter", descriptionKey = "paper")
+  private String paper = "a4";
+
+  @Spec private CommandSpec spec;
+
   @Mixin private SelectionOptions which;
 
   /** One workbook to write. */
@@ -54,6 +64,7 @@ final class WorkbookCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InterruptedException, StoreException {
     surroundings.warm();
+    paper();
     if (files.isEmpty()) {
       return ofStore();
     }
@@ -78,9 +89,18 @@ final class WorkbookCommand implements Callable<Integer> {
     return failed ? ExitCode.NOT_WORKING : ExitCode.OK;
   }
 
+  private Paper paper() {
+    try {
+      return Codes.parse(Paper.class, paper);
+    } catch (IllegalArgumentException e) {
+      throw new CommandLine.ParameterException(spec.commandLine(), "--paper: " + e.getMessage(), e);
+    }
+  }
+
   /** Every evaluation of the store that is wanted; what was written before is kept. */
   private int ofStore() throws IOException, StoreException {
-    Batch batch = new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE);
+    Batch batch =
+        new Batch(surroundings.session(), which.selection(), Surroundings.LANGUAGE, paper());
     Batch.Outcome outcome = batch.files(to, surroundings.progress());
     surroundings.sayAll(surroundings.err(), outcome.failed());
     surroundings.say(
@@ -115,7 +135,10 @@ final class WorkbookCommand implements Callable<Integer> {
     boolean failed = surroundings.failed(open.faults());
     CompletableFuture<Path> written =
         session.export(
-            session.report(open, Surroundings.LANGUAGE), FORMAT, target, Progress.none());
+            session.report(open, Surroundings.LANGUAGE).on(paper()),
+            FORMAT,
+            target,
+            Progress.none());
     try {
       surroundings.out().println(written.get(LONGEST_MINUTES, TimeUnit.MINUTES));
       return failed;

@@ -19,7 +19,6 @@ public record Pedals(Optional<KeyCode> next, Optional<KeyCode> timer) {
       List.of(
           KeyCode.PAGE_DOWN,
           KeyCode.PAGE_UP,
-          KeyCode.F4,
           KeyCode.F5,
           KeyCode.F10,
           KeyCode.F13,

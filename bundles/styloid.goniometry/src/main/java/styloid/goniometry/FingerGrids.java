@@ -16,7 +16,9 @@ import styloid.model.Region;
 import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
+import styloid.model.Unit;
 import styloid.spi.Sheet;
+import styloid.spi.Sheet.Trace;
 import styloid.spi.SheetBuilder;
 
 /** The fingers in grids: a row a side and finger, the joints from left to right. */
@@ -36,7 +38,9 @@ final class FingerGrids {
   }
 
   void add() {
-    measured(Mode.ACTIVE, List.of("total-active-motion", "total-active-motion-percent", "total-active-motion-class"));
+    measured(
+        Mode.ACTIVE,
+        List.of("total-active-motion", "total-active-motion-percent", "total-active-motion-class"));
     measured(Mode.PASSIVE, List.of("total-passive-motion"));
     ends();
     strickland();
@@ -55,6 +59,33 @@ final class FingerGrids {
     }
     results("sheet.fingers-lag", Mode.ACTIVE, "-lag");
     results("sheet.fingers-limit", Mode.ACTIVE, "-limit");
+  }
+
+  /** How far each finger joint's flexion stays short of the reference, both sides. */
+  void picture() {
+    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
+    for (Digit digit : EnumSet.copyOf(Item.FINGERS)) {
+      for (Plane plane : planes) {
+        Motion flexion = plane.toward().orElseThrow();
+        ArrayList<Sheet.Cell> row = new ArrayList<>();
+        row.add(words(SheetBuilder.ofDigit(text("sheet." + plane.id()), digit)));
+        for (Side side : GoniometrySheets.SIDES) {
+          ResultId id = new ResultId(flexion.id() + "-active-reference-deficit");
+          row.add(GoniometrySheets.drawn(sheet, new Place(side, digit).result(id)));
+        }
+        addUnlessBlank(rows, row, 1);
+      }
+    }
+    List<Sheet.Column> columns =
+        List.of(
+            new Sheet.Column(text("sheet.joint"), NAME),
+            column("head.side.right", WIDTH),
+            column("head.side.left", WIDTH));
+    sheet.chart(
+        new Sheet.Chart(
+            new Sheet.Table(text("chart.fingers"), columns, rows),
+            Unit.DEGREE,
+            List.of(Trace.BARS, Trace.BARS)));
   }
 
   /** The angles themselves, and the total with its share and class. */
@@ -140,8 +171,7 @@ final class FingerGrids {
             past.forEach(
                 motion ->
                     keys.add(
-                        place.result(
-                            new ResultId(motion.id() + "-" + mode.code() + "-" + kind))));
+                        place.result(new ResultId(motion.id() + "-" + mode.code() + "-" + kind))));
           }
           return keys;
         });
@@ -167,8 +197,7 @@ final class FingerGrids {
 
   private ArrayList<Sheet.Column> motionColumns() {
     ArrayList<Sheet.Column> columns = nameColumns();
-    motions.forEach(
-        motion -> columns.add(new Sheet.Column(text("motion." + motion.id()), WIDTH)));
+    motions.forEach(motion -> columns.add(new Sheet.Column(text("motion." + motion.id()), WIDTH)));
     return columns;
   }
 

@@ -106,7 +106,8 @@ public final class Goniometry implements TestModule {
   @Override
   public List<Sheet> sheets(PatientContext context, List<Result> results) {
     SheetBuilder sheet = new SheetBuilder(definition, context, results);
-    ArrayList<Sheet> sheets = new ArrayList<>(MotionSummary.of(sheet, Settings.of(context.evaluation().choices())));
+    ArrayList<Sheet> sheets =
+        new ArrayList<>(MotionSummary.of(sheet, Settings.of(context.evaluation().choices())));
     sheets.add(GoniometrySheets.of(sheet));
     return sheets;
   }

@@ -57,8 +57,10 @@ final class GoniometrySheets {
           "-" + mode.code() + "-",
           List.of("change", "change-meaning"));
     }
-    new FingerGrids(sheet).add();
+    FingerGrids fingers = new FingerGrids(sheet);
+    fingers.add();
     sheets.pictures();
+    fingers.picture();
     return sheet.rest().sheet();
   }
 
@@ -169,7 +171,7 @@ final class GoniometrySheets {
     ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
     for (Motion motion : motions()) {
       ArrayList<Sheet.Cell> row = new ArrayList<>(List.of(words(text("motion." + motion.id()))));
-      SIDES.forEach(side -> row.add(drawn(deficit(motion, side, against))));
+      SIDES.forEach(side -> row.add(drawn(sheet, deficit(motion, side, against))));
       addUnlessBlank(rows, row, 1);
     }
     List<Sheet.Column> columns =
@@ -187,7 +189,7 @@ final class GoniometrySheets {
   }
 
   /** A number read from its own cell, without that cell's name; blank where there is none. */
-  private Sheet.Cell drawn(ResultKey key) {
+  static Sheet.Cell drawn(SheetBuilder sheet, ResultKey key) {
     return sheet
         .find(key)
         .flatMap(Result::quantity)

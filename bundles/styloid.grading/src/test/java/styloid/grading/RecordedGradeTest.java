@@ -312,6 +312,22 @@ class RecordedGradeTest {
     assertEquals(Optional.empty(), result("nerve-radial-lowest", Side.LEFT, Digit.NONE).value());
   }
 
+  @Test
+  void rollUpOfTheOtherSideRestsOnItsOwnMotionsOnly() {
+    strength("elbow-extension", "strong");
+    for (String motion : List.of("elbow-extension", "wrist-extension-radial")) {
+      record(motion + "-range", Side.LEFT, Digit.NONE, new Choice("full"));
+      record(motion + "-hold", Side.LEFT, Digit.NONE, new Choice("moderate"));
+    }
+    assertEquals(grade("5"), right("root-c7-lowest").value());
+    assertEquals(count(1), right("root-c7-count").value());
+    Result left = result("root-c7-lowest", Side.LEFT, Digit.NONE);
+    assertEquals(grade("4"), left.value());
+    assertEquals(count(2), result("root-c7-count", Side.LEFT, Digit.NONE).value());
+    assertTrue(said(left).contains("Wrist extension to the thumb side"), said(left));
+    assertFalse(said(right("root-c7-lowest")).contains("Wrist extension"));
+  }
+
   private void strength(String motion, String hold) {
     right(motion + "-range", "full");
     right(motion + "-hold", hold);

@@ -98,7 +98,11 @@ final class GripCharts {
     }
     List<List<Sheet.Cell>> cells =
         rows.stream().map(row -> row.subList(0, columns.size())).toList();
-    sheet.chart(new Sheet.Chart(new Sheet.Table(Say.step(heading), columns, cells), unit, traces));
+    sheet.chart(
+        new Sheet.Chart(
+            new Sheet.Table(Say.step(banded ? heading : heading + "-alone"), columns, cells),
+            unit,
+            traces));
   }
 
   private void positions() {

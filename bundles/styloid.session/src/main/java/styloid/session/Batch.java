@@ -17,6 +17,7 @@ import styloid.model.EvaluationRecord;
 import styloid.model.Patient;
 import styloid.model.PatientRecord;
 import styloid.spi.Caseload;
+import styloid.spi.Paper;
 import styloid.spi.Progress;
 import styloid.store.CaseloadRow;
 import styloid.store.StoreException;
@@ -34,11 +35,13 @@ public final class Batch {
   private final Session session;
   private final Selection selection;
   private final Locale locale;
+  private final Paper paper;
 
-  public Batch(Session session, Selection selection, Locale locale) {
+  public Batch(Session session, Selection selection, Locale locale, Paper paper) {
     this.session = session;
     this.selection = selection;
     this.locale = locale;
+    this.paper = paper;
   }
 
   /**
@@ -124,7 +127,7 @@ public final class Batch {
       try {
         OpenEvaluation open = session.calculate(record, one.evaluation().id());
         session
-            .export(session.report(open, locale), FORMAT, target, Progress.none())
+            .export(session.report(open, locale).on(paper), FORMAT, target, Progress.none())
             .whenComplete((file, why) -> finished(name, entries, why));
       } catch (RuntimeException e) {
         finished(name, entries, e);

@@ -187,8 +187,7 @@ public final class SessionService extends Reading {
   private OpenEvaluation seat(PatientContext context, EvaluationRecord record, PatientStore into)
       throws StoreException {
     close();
-    Runnable told = () -> listeners.tell(Change.EVALUATION);
-    sitting = Sitting.at(context, record, into, workers.storing(), told);
+    sitting = Sitting.at(context, record, into, workers.storing(), listeners);
     recalculate();
     workers.warmUpOnce(exporters);
     return view(sitting);

@@ -8,16 +8,16 @@ import styloid.store.PatientStore;
 /** An open evaluation with what brings it to disk. */
 record Sitting(Desk desk, Saver saver) {
 
-  /** Opens an evaluation; {@code told} runs whenever something was stored, or was not. */
+  /** Opens an evaluation; the listeners hear whenever something was stored, or was not. */
   static Sitting at(
       PatientContext context,
       EvaluationRecord record,
       PatientStore into,
       ScheduledExecutorService storing,
-      Runnable told) {
+      Listeners listeners) {
     Desk desk = Records.desk(context, record);
-    return new Sitting(
-        desk, new Saver(record.evaluation().id(), into, storing, desk.watcher(told)));
+    Saver.Watcher watcher = desk.watcher(() -> listeners.tell(Session.Change.EVALUATION));
+    return new Sitting(desk, new Saver(record.evaluation().id(), into, storing, watcher));
   }
 
   /** Whether nothing is being stored, or cannot be. */

@@ -88,6 +88,8 @@ final class ShellWindow implements Shell.Screens {
       scene.setRoot(zoom);
     }
     VBox.setVgrow(content, Priority.ALWAYS);
+    // It takes what room there is; asking a long page how high it would like to be costs time.
+    content.setPrefHeight(0);
     look();
     stage.setTitle(Shell.say(own, "window.title"));
     stage.setMinWidth(640);

@@ -11,7 +11,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
-import javafx.scene.image.PixelReader;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.text.Text;
 
@@ -110,13 +110,18 @@ final class Contrast {
 
   /** The most frequent colour is what the text stands on; the one farthest from it is its ink. */
   private double ratio(Bounds at) {
-    PixelReader pixels = image.getPixelReader();
     HashMap<Integer, Integer> count = new HashMap<>();
+    int left = (int) Math.ceil(at.getMinX() * factor);
+    int top = (int) Math.ceil(at.getMinY() * factor);
     int right = (int) Math.min(image.getWidth(), Math.floor(at.getMaxX() * factor));
     int below = (int) Math.min(image.getHeight(), Math.floor(at.getMaxY() * factor));
-    for (int y = (int) Math.ceil(at.getMinY() * factor); y < below; y++) {
-      for (int x = (int) Math.ceil(at.getMinX() * factor); x < right; x++) {
-        count.merge(pixels.getArgb(x, y), 1, Integer::sum);
+    int[] row = new int[right - left];
+    for (int y = top; y < below; y++) {
+      image
+          .getPixelReader()
+          .getPixels(left, y, row.length, 1, PixelFormat.getIntArgbInstance(), row, 0, row.length);
+      for (int pixel : row) {
+        count.merge(pixel, 1, Integer::sum);
       }
     }
     int ground = count.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();

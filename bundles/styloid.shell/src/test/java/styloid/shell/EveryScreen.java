@@ -115,6 +115,9 @@ final class EveryScreen implements AutoCloseable {
     control(KeyCode.T);
     at("order");
     key(KeyCode.ESCAPE);
+    control(KeyCode.I);
+    at("who");
+    key(KeyCode.ESCAPE);
     control(KeyCode.R);
     at("rest-question");
     key(KeyCode.ESCAPE);

@@ -17,19 +17,23 @@ import styloid.model.Region;
 import styloid.model.Side;
 import styloid.model.TherapistId;
 
-/** Writes pictures of the limb map: folder, width and height as arguments. */
+/** Writes pictures of the limb map: folder, width, height and scale as arguments. */
 final class MapDemo {
   private final Clinic clinic = new Clinic();
   private final Path folder;
+  private final double scale;
   private Stage stage;
   private ShellWindow window;
 
-  private MapDemo(Path folder) {
+  private MapDemo(Path folder, double scale) {
     this.folder = folder;
+    this.scale = scale;
+    clinic.displays.firstTime();
   }
 
   public static void main(String[] args) throws Exception {
-    new MapDemo(Path.of(args[0])).run(Double.parseDouble(args[1]), Double.parseDouble(args[2]));
+    new MapDemo(Path.of(args[0]), Double.parseDouble(args[3]))
+        .run(Double.parseDouble(args[1]), Double.parseDouble(args[2]));
     System.exit(0);
   }
 
@@ -99,7 +103,7 @@ final class MapDemo {
       Window.settle();
       LockSupport.parkNanos(100_000_000L);
     }
-    Window.picture(stage, folder.resolve(name + ".png"), 1);
+    Window.picture(stage, folder.resolve(name + ".png"), scale);
   }
 
   private void key(KeyCode code) {

@@ -14,6 +14,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Scale;
 import javafx.stage.Stage;
@@ -118,11 +119,11 @@ final class Window {
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        out.setRGB(x, y, image.getPixelReader().getArgb(x, y));
-      }
-    }
+    int[] pixels = new int[width * height];
+    image
+        .getPixelReader()
+        .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+    out.setRGB(0, 0, width, height, pixels, 0, width);
     try {
       Files.createDirectories(file.getParent());
       ImageIO.write(out, "png", file.toFile());

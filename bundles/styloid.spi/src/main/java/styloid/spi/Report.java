@@ -16,6 +16,7 @@ import styloid.model.Source;
  * @param parts the sheets each test gave
  * @param cautions texts of the cautions that applied
  * @param faults what a faulty or missing module could not give, in words
+ * @param paper what it will be printed on
  */
 public record Report(
     PatientContext context,
@@ -25,7 +26,30 @@ public record Report(
     List<Finding> findings,
     List<Caution> cautions,
     List<String> faults,
-    Texts texts) {
+    Texts texts,
+    Paper paper) {
+
+  /** A report on the usual paper of its readers. */
+  public Report(
+      PatientContext context,
+      Ledger ledger,
+      List<TestDefinition> definitions,
+      List<Part> parts,
+      List<Finding> findings,
+      List<Caution> cautions,
+      List<String> faults,
+      Texts texts) {
+    this(
+        context,
+        ledger,
+        definitions,
+        parts,
+        findings,
+        cautions,
+        faults,
+        texts,
+        Paper.of(texts.locale()));
+  }
 
   /** The sheets of one test. */
   public record Part(TestDefinition definition, List<Sheet> sheets) {
@@ -47,6 +71,13 @@ public record Report(
     cautions = List.copyOf(cautions);
     faults = List.copyOf(faults);
     Objects.requireNonNull(texts, "texts");
+    Objects.requireNonNull(paper, "paper");
+  }
+
+  /** The same on another paper. */
+  public Report on(Paper other) {
+    return new Report(
+        context, ledger, definitions, parts, findings, cautions, faults, texts, other);
   }
 
   /** The precautions in force on the day of the evaluation. */

@@ -34,12 +34,18 @@ public final class Texts {
   private final Map<String, Labels> scopes;
   private final Locale locale;
 
+  /** Only ever cloned: making one takes far longer, and none may be used by two threads. */
+  private final NumberFormat numbers;
+
   /** Words of these scopes, for readers of {@code locale}. */
   public Texts(Map<String, Labels> scopes, Locale locale) {
     HashMap<String, Labels> all = new HashMap<>(scopes);
     all.put(COMMON, Labels.beside(Texts.class));
     this.scopes = Map.copyOf(all);
     this.locale = locale;
+    numbers = NumberFormat.getNumberInstance(locale);
+    numbers.setGroupingUsed(false);
+    numbers.setRoundingMode(RoundingMode.HALF_UP);
   }
 
   /** The same, with one scope more or replaced. */
@@ -133,9 +139,7 @@ public final class Texts {
 
   /** A number with this many digits after the point, halves away from zero. */
   public String number(BigDecimal number, int decimals) {
-    NumberFormat format = NumberFormat.getNumberInstance(locale);
-    format.setGroupingUsed(false);
-    format.setRoundingMode(RoundingMode.HALF_UP);
+    NumberFormat format = (NumberFormat) numbers.clone();
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
     return format.format(number);

@@ -3,6 +3,7 @@ package styloid.workbook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,7 @@ record Book(List<Page> pages, Map<String, Place> names, Edge edge, LocalDate day
    */
   static Book of(List<Page> pages, Edge edge, LocalDate day, String author, Say say) {
     LinkedHashMap<String, Place> names = places(pages);
-    Set<Box.Live> live = live(pages, names.keySet());
+    Map<Box.Live, FormulaText.Ready> live = live(pages, names.keySet());
     ArrayList<Page> finished = new ArrayList<>();
     for (int p = 0; p < pages.size(); p++) {
       ArrayList<Line> lines = new ArrayList<>();
@@ -72,44 +73,43 @@ record Book(List<Page> pages, Map<String, Place> names, Edge edge, LocalDate day
   }
 
   /** The formulas that can stand: all they read is there, and none of it waits for them. */
-  private static Set<Box.Live> live(List<Page> pages, Set<String> names) {
+  private static Map<Box.Live, FormulaText.Ready> live(List<Page> pages, Set<String> names) {
     HashSet<String> settled = new HashSet<>(names);
-    LinkedHashMap<Box.Live, Set<String>> waiting = new LinkedHashMap<>();
+    ArrayList<Waiting> waiting = new ArrayList<>();
     for (Page page : pages) {
       for (Line line : page.lines()) {
         for (Box box : line.boxes()) {
           if (box instanceof Box.Live formula) {
             FormulaText.read(formula.formula())
                 .filter(ready -> names.containsAll(ready.names()))
-                .ifPresent(ready -> waiting.put(formula, ready.names()));
+                .ifPresent(ready -> waiting.add(new Waiting(formula, ready)));
           }
         }
       }
     }
-    waiting.keySet().forEach(formula -> formula.name().ifPresent(settled::remove));
-    HashSet<Box.Live> standing = new HashSet<>();
-    boolean more = true;
-    while (more) {
-      more = false;
-      for (Map.Entry<Box.Live, Set<String>> one : List.copyOf(waiting.entrySet())) {
-        if (settled.containsAll(one.getValue())) {
-          standing.add(one.getKey());
-          one.getKey().name().ifPresent(settled::add);
-          waiting.remove(one.getKey());
-          more = true;
-        }
-      }
+    waiting.forEach(one -> one.formula().name().ifPresent(settled::remove));
+    IdentityHashMap<Box.Live, FormulaText.Ready> standing = new IdentityHashMap<>();
+    while (waiting.removeIf(one -> stands(one, settled, standing))) {
+      // Each round settles what only waited for the round before.
     }
     return standing;
   }
 
-  private static Box finish(Box box, boolean own, Set<Box.Live> live, Say say) {
+  private record Waiting(Box.Live formula, FormulaText.Ready ready) {}
+
+  private static boolean stands(
+      Waiting one, Set<String> settled, Map<Box.Live, FormulaText.Ready> standing) {
+    if (!settled.containsAll(one.ready().names())) {
+      return false;
+    }
+    standing.put(one.formula(), one.ready());
+    one.formula().name().ifPresent(settled::add);
+    return true;
+  }
+
+  private static Box finish(Box box, boolean own, Map<Box.Live, FormulaText.Ready> live, Say say) {
     return box.match(
-        words ->
-            new Box.Words(
-                SafeText.fit(words.text(), left -> say.own("cut", left)),
-                words.look(),
-                words.name().filter(n -> own)),
+        words -> words(words, own, say),
         figure ->
             new Box.Figure(
                 figure.value(), figure.format(), figure.look(), figure.name().filter(n -> own)),
@@ -117,11 +117,16 @@ record Book(List<Page> pages, Map<String, Place> names, Edge edge, LocalDate day
         gap -> gap);
   }
 
-  private static Box formula(Box.Live formula, boolean own, Set<Box.Live> live) {
+  /** Nearly every text fits as it is. */
+  private static Box words(Box.Words words, boolean own, Say say) {
+    String text = SafeText.fit(words.text(), left -> say.own("cut", left));
+    boolean same = text.equals(words.text()) && (own || words.name().isEmpty());
+    return same ? words : new Box.Words(text, words.look(), words.name().filter(n -> own));
+  }
+
+  private static Box formula(Box.Live formula, boolean own, Map<Box.Live, FormulaText.Ready> live) {
     Optional<String> name = formula.name().filter(n -> own);
-    Optional<FormulaText.Ready> ready =
-        live.contains(formula) ? FormulaText.read(formula.formula()) : Optional.empty();
-    return ready
+    return Optional.ofNullable(live.get(formula))
         .<Box>map(r -> new Box.Live(r.text(), formula.value(), formula.format(), name))
         .orElseGet(() -> new Box.Figure(formula.value(), formula.format(), Look.CALCULATED, name));
   }

@@ -31,17 +31,19 @@ final class BookWriter {
   }
 
   static byte[] write(Book book, Step step) throws IOException {
-    try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    try {
       // Formulas were checked when planned; the library's own parser lacks younger functions.
       workbook.setCellFormulaValidation(false);
       ArrayList<XSSFSheet> sheets = new ArrayList<>();
       book.pages().forEach(page -> sheets.add(workbook.createSheet(page.name())));
       names(book, workbook);
       Styles styles = new Styles(workbook);
+      Strings strings = new Strings(workbook);
       LinkedHashMap<String, byte[]> charts = new LinkedHashMap<>();
       for (int i = 0; i < sheets.size(); i++) {
         step.sheet(i);
-        SheetWriter.write(book.pages().get(i), book.edge(), sheets.get(i), styles);
+        SheetWriter.write(book.pages().get(i), book.edge(), sheets.get(i), styles, strings);
         charts(book.pages().get(i), sheets.get(i), charts);
       }
       properties(book, workbook);
@@ -52,6 +54,9 @@ final class BookWriter {
         workbook.write(loose);
       }
       return FixedZip.repack(out.toByteArray(), charts);
+    } finally {
+      // Closing it would save it once more, into nothing.
+      workbook.getPackage().revert();
     }
   }
 

@@ -16,7 +16,7 @@ import styloid.spi.TestDefinition;
  * Method and sources: each source used once, the tests with their versions, each result's steps.
  */
 final class MethodPage {
-  private static final List<Integer> WIDTHS = List.of(44, 17, 17, 50);
+  private static final List<Integer> WIDTHS = List.of(38, 16, 26, 50);
 
   /** Uses named for one source; the sheet of workings says the rule of every result. */
   private static final int MOST_USES = 4;

@@ -17,6 +17,9 @@ import styloid.spi.Sheet;
 final class Narrative {
   private static final int MOST_NOT_DONE = 6;
 
+  /** Columns of right and left; what stands behind them is a remark. */
+  private static final int SIDES = 2;
+
   private final Report report;
   private final Say say;
   private final ArrayList<String> sentences = new ArrayList<>();
@@ -98,7 +101,7 @@ final class Narrative {
       String value = words(row.get(i));
       if (!value.isEmpty()) {
         String head = say.message(table.columns().get(i).head());
-        boolean remark = i == row.size() - 1;
+        boolean remark = i > SIDES;
         parts.add(remark ? value : say.own("narrative.value", head.toLowerCase(locale()), value));
       }
     }

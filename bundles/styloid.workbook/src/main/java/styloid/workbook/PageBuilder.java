@@ -20,7 +20,7 @@ final class PageBuilder {
   private static final int NARROWEST = 7;
 
   /** Longer words are broken. */
-  private static final int LONGEST_WORD = 11;
+  private static final int LONGEST_WORD = 12;
 
   private static final int BANNER_ROWS = 3;
 

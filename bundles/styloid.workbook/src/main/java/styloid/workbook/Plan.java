@@ -2,16 +2,12 @@ package styloid.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import styloid.spi.Paper;
 import styloid.spi.Report;
 import styloid.spi.Sheet;
 
 /** Plans the whole workbook of one evaluation. */
 final class Plan {
-  /** Countries that print on US letter. */
-  private static final Set<String> LETTER =
-      Set.of("US", "CA", "MX", "PH", "CL", "CO", "VE", "GT", "CR", "PA", "DO", "PR");
-
   private Plan() {}
 
   static Book of(Report report) {
@@ -53,6 +49,6 @@ final class Plan {
         SafeText.forPageEdge(Banner.state(report, say), 40),
         SafeText.forPageEdge(say.date(report.context().evaluation().date()), 40),
         say.own("edge.page", "&P", "&N"),
-        LETTER.contains(report.texts().locale().getCountry()));
+        report.paper() == Paper.LETTER);
   }
 }

@@ -29,7 +29,8 @@ final class RowText {
     }
     boolean quoted = SafeText.startsLikeFormula(text);
     cell(quoted ? StreamStyles.QUOTED : style);
-    row.append(" t=\"inlineStr\"><is><t xml:space=\"preserve\">");
+    row.append(" t=\"inlineStr\"><is><t");
+    row.append(text.equals(text.strip()) ? ">" : " xml:space=\"preserve\">");
     escape(SafeText.encode(text));
     row.append("</t></is></c>");
     return this;

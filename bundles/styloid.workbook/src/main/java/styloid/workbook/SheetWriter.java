@@ -14,7 +14,7 @@ final class SheetWriter {
 
   private SheetWriter() {}
 
-  static void write(Page page, Book.Edge edge, XSSFSheet sheet, Styles styles) {
+  static void write(Page page, Book.Edge edge, XSSFSheet sheet, Styles styles, Strings strings) {
     for (int i = 0; i < page.widths().size(); i++) {
       sheet.setColumnWidth(i, Math.min(page.widths().get(i), WIDEST) * 256);
     }
@@ -22,7 +22,7 @@ final class SheetWriter {
       Line line = page.lines().get(r);
       XSSFRow row = sheet.createRow(r);
       for (int c = 0; c < line.boxes().size(); c++) {
-        write(line.boxes().get(c), row, c, styles);
+        write(line.boxes().get(c), row, c, styles, strings);
       }
       if (line.across()) {
         across(page, r, sheet);
@@ -37,10 +37,10 @@ final class SheetWriter {
     print(page, edge, sheet);
   }
 
-  private static void write(Box box, XSSFRow row, int column, Styles styles) {
+  private static void write(Box box, XSSFRow row, int column, Styles styles, Strings strings) {
     if (box instanceof Box.Words words) {
       XSSFCell cell = row.createCell(column);
-      cell.setCellValue(SafeText.encode(words.text()));
+      strings.put(words.text(), cell);
       boolean quoted = SafeText.startsLikeFormula(words.text());
       cell.setCellStyle(styles.words(words.look(), quoted, column > 0));
     } else if (box instanceof Box.Figure figure) {

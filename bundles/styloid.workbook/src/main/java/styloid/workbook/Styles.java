@@ -13,11 +13,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** One style for each look and number format, told apart in black and white as well. */
 final class Styles {
   static final int POINTS = 10;
-  private static final byte[] INK = {0x16, 0x36, 0x4A};
-  private static final byte[] LINE = {(byte) 0x8A, (byte) 0x96, (byte) 0x9E};
-  private static final byte[] HEAD_FILL = {(byte) 0xDF, (byte) 0xE7, (byte) 0xEC};
-  private static final byte[] GREY_FILL = {(byte) 0xEE, (byte) 0xEE, (byte) 0xEE};
-  private static final byte[] CAUTION_FILL = {(byte) 0xFF, (byte) 0xF4, (byte) 0xD6};
+  private static final byte[] INK = {(byte) 0xFF, 0x16, 0x36, 0x4A};
+  private static final byte[] LINE = {(byte) 0xFF, (byte) 0x8A, (byte) 0x96, (byte) 0x9E};
+  private static final byte[] HEAD_FILL = {(byte) 0xFF, (byte) 0xDF, (byte) 0xE7, (byte) 0xEC};
+  private static final byte[] GREY_FILL = {(byte) 0xFF, (byte) 0xEE, (byte) 0xEE, (byte) 0xEE};
+  private static final byte[] CAUTION_FILL = {(byte) 0xFF, (byte) 0xFF, (byte) 0xF4, (byte) 0xD6};
 
   private record Kind(Look look, String format, boolean quoted, boolean indented) {}
 

@@ -19,6 +19,7 @@ import styloid.session.Selection;
 import styloid.session.Session;
 import styloid.session.SessionService;
 import styloid.session.Sessions;
+import styloid.spi.Paper;
 import styloid.spi.Progress;
 import styloid.store.CaseloadRow;
 
@@ -67,7 +68,7 @@ final class BatchBench {
     long cpu = bean.getProcessCpuTime();
     long from = System.nanoTime();
     Batch.Outcome outcome =
-        new Batch(session, Selection.all(), Locale.ENGLISH).files(folder, progress);
+        new Batch(session, Selection.all(), Locale.ENGLISH, Paper.A4).files(folder, progress);
     double seconds = (System.nanoTime() - from) / 1e9;
     double busy = (bean.getProcessCpuTime() - cpu) / 1e9;
     System.out.printf(
@@ -79,6 +80,7 @@ final class BatchBench {
         1000 * seconds / evaluations,
         busy / seconds,
         (most[0] - before) / 1e6);
+    outcome.failed().stream().limit(2).forEach(System.out::println);
     delete(folder);
   }
 

@@ -25,6 +25,7 @@ import styloid.session.Batch;
 import styloid.session.Selection;
 import styloid.session.SessionService;
 import styloid.session.Sessions;
+import styloid.spi.Paper;
 import styloid.spi.Progress;
 import styloid.store.CaseloadRow;
 
@@ -51,7 +52,8 @@ class BatchTest {
   }
 
   private Batch.Outcome write(Selection selection, Progress progress) throws Exception {
-    return new Batch(Sessions.over(session, Sessions.shelf(records)), selection, Locale.ENGLISH)
+    return new Batch(
+            Sessions.over(session, Sessions.shelf(records)), selection, Locale.ENGLISH, Paper.A4)
         .files(folder, progress);
   }
 
@@ -144,7 +146,7 @@ class BatchTest {
           }
         };
     Batch.Outcome outcome =
-        new Batch(Sessions.over(session, shelf), from("2026-02-01"), Locale.ENGLISH)
+        new Batch(Sessions.over(session, shelf), from("2026-02-01"), Locale.ENGLISH, Paper.A4)
             .files(folder, Progress.none());
     assertEquals(List.of("DEMO-003: unreadable"), outcome.failed());
     assertEquals(2, outcome.written());

@@ -53,6 +53,7 @@ import styloid.session.Selection;
 import styloid.session.SessionService;
 import styloid.session.Sessions;
 import styloid.spi.Caseload;
+import styloid.spi.Paper;
 import styloid.spi.Progress;
 import styloid.spi.Texts;
 
@@ -75,7 +76,11 @@ class CaseloadBookTest {
   private Path write(List<PatientRecord> records, Optional<Pseudonym> pseudonym) throws Exception {
     Path target = folder.resolve("caseload.xlsx");
     Batch.Outcome outcome =
-        new Batch(Sessions.over(session, Sessions.shelf(records)), Selection.all(), Locale.ENGLISH)
+        new Batch(
+                Sessions.over(session, Sessions.shelf(records)),
+                Selection.all(),
+                Locale.ENGLISH,
+                Paper.A4)
             .caseload(target, pseudonym, Progress.none());
     assertEquals(List.of(), outcome.failed());
     return target;

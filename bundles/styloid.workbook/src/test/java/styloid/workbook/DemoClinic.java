@@ -22,7 +22,7 @@ import styloid.spi.TestModule;
 
 /**
  * The invented patients of the demo clinic, as reports. By hand: {@code DemoClinic FOLDER} writes a
- * workbook of each one's last evaluation there, to be looked at.
+ * workbook of each evaluation there, to be looked at.
  */
 final class DemoClinic {
   static final List<TestModule> MODULES =
@@ -44,17 +44,21 @@ final class DemoClinic {
 
   /** The last evaluation of a patient, with those before as its past. */
   static Report last(SessionService session, PatientRecord record) {
-    EvaluationRecord last = record.evaluations().get(record.evaluations().size() - 1);
-    return session.report(session.calculate(record, last.evaluation().id()), Locale.ENGLISH);
+    return report(session, record, record.evaluations().get(record.evaluations().size() - 1));
+  }
+
+  private static Report report(
+      SessionService session, PatientRecord record, EvaluationRecord visit) {
+    return session.report(session.calculate(record, visit.evaluation().id()), Locale.ENGLISH);
   }
 
   public static void main(String... args) throws IOException {
     SessionService session = Sessions.with(MODULES, List.of());
     for (PatientRecord record : records()) {
-      String number = record.patient().recordNumber();
-      if (args.length == 1 || List.of(args).contains(number)) {
-        Path target = Path.of(args[0]).resolve(number + ".xlsx").toAbsolutePath();
-        new WorkbookExporter().write(last(session, record), target, Progress.none());
+      for (EvaluationRecord visit : record.evaluations()) {
+        String name = record.patient().recordNumber() + "_" + visit.evaluation().date() + ".xlsx";
+        Path target = Path.of(args[0]).resolve(name).toAbsolutePath();
+        new WorkbookExporter().write(report(session, record, visit), target, Progress.none());
       }
     }
     Sessions.close(session);

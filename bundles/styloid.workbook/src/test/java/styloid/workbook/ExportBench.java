@@ -2,25 +2,33 @@ package styloid.workbook;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import styloid.model.Message;
-import styloid.model.Side;
-import styloid.model.Unit;
+import styloid.session.SessionService;
+import styloid.session.Sessions;
 import styloid.spi.Progress;
 import styloid.spi.Report;
 import styloid.spi.Sheet;
@@ -32,7 +40,6 @@ import styloid.spi.Sheet;
  */
 final class ExportBench {
   private static final int ROUNDS = 25;
-  private static final int ROWS = 1200;
 
   private ExportBench() {}
 
@@ -49,32 +56,12 @@ final class ExportBench {
     Files.deleteIfExists(folder);
   }
 
-  /** About as many cells as a full evaluation of both arms. */
-  private static Report report() {
-    Sample sample = Sample.full();
-    Message head = Message.verbatim("Head");
-    List<Sheet.Column> columns = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
-      columns.add(new Sheet.Column(head, 14));
-    }
-    ArrayList<List<Sheet.Cell>> rows = new ArrayList<>();
-    for (int i = 0; i < ROWS; i++) {
-      String name = "sample__bench__" + i;
-      Sheet.Cell words = new Sheet.Words(Message.verbatim("Motion " + i), Optional.empty());
-      Sheet.Cell figure =
-          new Sheet.Figure(new BigDecimal(i + ".5"), Unit.KILOGRAM_FORCE, Optional.of(name));
-      Sheet.Cell derived =
-          new Sheet.Derived(
-              BigDecimal.valueOf(2L * i + 1),
-              Unit.KILOGRAM_FORCE,
-              1,
-              Optional.of(name + "*2"),
-              Optional.empty());
-      rows.add(List.of(words, words, figure, derived, words, words));
-    }
-    sample.moreSheets.add(new Sheet("bench", head, List.of(new Sheet.Table(head, columns, rows))));
-    sample.squeeze(Side.RIGHT, "30", "31", "32");
-    return sample.report();
+  /** An invented patient's fourth visit: all sheets, charts and changes. */
+  private static Report report() throws IOException {
+    SessionService session = Sessions.with(DemoClinic.MODULES, List.of());
+    Report report = DemoClinic.last(session, DemoClinic.records().get(1));
+    Sessions.close(session);
+    return report;
   }
 
   private static double ours(Report report, Path target) throws IOException {
@@ -97,6 +84,9 @@ final class ExportBench {
           for (int c = 0; c < boxes.size(); c++) {
             bare(boxes.get(c), row.createCell(c), workbook, styles);
           }
+          if (page.lines().get(r).picture().isPresent()) {
+            chart(page, r, sheet);
+          }
         }
       }
       book.names()
@@ -110,6 +100,46 @@ final class ExportBench {
       workbook.write(out);
     }
     return (System.nanoTime() - from) / 1e6;
+  }
+
+  /** The same series by the library's own calls, as far as its small schemas go. */
+  private static void chart(Page page, int r, XSSFSheet sheet) {
+    Picture picture = page.lines().get(r).picture().orElseThrow();
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
+    XSSFChart chart = drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 0, r, 8, r + 1));
+    chart.setTitleText(picture.title());
+    chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+    var across = chart.createCategoryAxis(AxisPosition.BOTTOM);
+    var up = chart.createValueAxis(AxisPosition.LEFT);
+    String[] names = new String[picture.rows()];
+    for (int i = 0; i < names.length; i++) {
+      names[i] = ((Box.Words) page.lines().get(r + 2 + i).boxes().get(0)).text();
+    }
+    var places = XDDFDataSourcesFactory.fromArray(names, range(page, r, names.length, 0), 0);
+    XDDFChartData bars = chart.createData(ChartTypes.BAR, across, up);
+    XDDFChartData lines = chart.createData(ChartTypes.LINE, across, up);
+    for (int column = 1; column <= picture.traces().size(); column++) {
+      Double[] numbers = new Double[picture.rows()];
+      for (int i = 0; i < numbers.length; i++) {
+        Box box = page.lines().get(r + 2 + i).boxes().get(column);
+        numbers[i] = box.match(w -> null, Box.Figure::value, Box.Live::value, g -> null);
+      }
+      var values =
+          XDDFDataSourcesFactory.fromArray(numbers, range(page, r, numbers.length, column), column);
+      boolean bar = picture.traces().get(column - 1) == Sheet.Trace.BARS;
+      var series = (bar ? bars : lines).addSeries(places, values);
+      series.setTitle("Series", null);
+      XDDFShapeProperties shape = new XDDFShapeProperties();
+      shape.setFillProperties(new XDDFSolidFillProperties(XDDFColor.from(PresetColor.BLACK)));
+      series.setShapeProperties(shape);
+    }
+    chart.plot(bars);
+    chart.plot(lines);
+  }
+
+  private static String range(Page page, int r, int rows, int column) {
+    return new CellRangeAddress(r + 2, r + 1 + rows, column, column)
+        .formatAsString(page.name(), true);
   }
 
   private static void bare(

@@ -80,6 +80,7 @@ public final class CaseloadView extends BorderPane {
             330,
             title,
             Make.button(say("display.title"), shell.screens()::display),
+            Make.button(say("caseload.export"), this::export),
             Make.button(say("caseload.new"), this::newPatient, "primary"));
     VBox head = new VBox(8, bar);
     head.getStyleClass().add("screen-head");
@@ -186,6 +187,10 @@ public final class CaseloadView extends BorderPane {
                 list.getSelectionModel().select(0);
               }
             });
+  }
+
+  private void export() {
+    shell.screens().cover(new CaseloadExport(shell, texts, search.getText().strip()));
   }
 
   private void newPatient() {

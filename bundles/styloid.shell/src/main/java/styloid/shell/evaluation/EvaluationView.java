@@ -117,6 +117,7 @@ public final class EvaluationView extends BorderPane {
     head.getStyleClass().add("page-head");
     Make.shown(missing, false);
     VBox.setVgrow(form, Priority.ALWAYS);
+    form.setPrefHeight(0);
     VBox middle = new VBox(6, head, missing, form);
     middle.getStyleClass().add("middle");
     return middle;

@@ -23,7 +23,9 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import styloid.session.OpenEvaluation;
 import styloid.shell.frame.Make;
+import styloid.shell.frame.PaperChoice;
 import styloid.shell.frame.Shell;
+import styloid.spi.Paper;
 import styloid.spi.Progress;
 import styloid.spi.Texts;
 
@@ -36,6 +38,7 @@ final class ExportCard extends VBox {
   private final TextField target = new TextField();
   private final ProgressBar bar = new ProgressBar(0);
   private final Label words = Make.text("");
+  private final PaperChoice paper;
   private final Button go;
   private final Button stop;
   private final Button browse;
@@ -50,6 +53,7 @@ final class ExportCard extends VBox {
     this.format = format;
     getStyleClass().add("cover-card");
     setMaxSize(640, Region.USE_PREF_SIZE);
+    paper = new PaperChoice(texts);
     target.setText(suggestion().toString());
     target.setAccessibleText(say("export.target"));
     HBox.setHgrow(target, Priority.ALWAYS);
@@ -64,6 +68,8 @@ final class ExportCard extends VBox {
             Make.button(say("export.copy"), () -> copy(target.getText())),
             Make.button(say("export.close"), shell.screens()::uncover, "primary"));
     HBox file = new HBox(8, target, browse);
+    HBox print = new HBox(8, Make.word(say("paper"), "field-label"), paper);
+    print.setAlignment(Pos.CENTER_LEFT);
     HBox actions = new HBox(10, go, stop);
     file.setAlignment(Pos.CENTER_LEFT);
     Make.shown(bar, false);
@@ -74,6 +80,7 @@ final class ExportCard extends VBox {
             Make.text(say("export.title"), "title"),
             Make.text(say("export.target"), "field-label"),
             file,
+            print,
             bar,
             words,
             actions,
@@ -122,6 +129,7 @@ final class ExportCard extends VBox {
             ? path
             : path.resolveSibling(path.getFileName() + "." + format);
     target.setText(file.toString());
+    Paper chosen = paper.getValue();
     busy(true);
     cancelled.set(false);
     shell
@@ -129,7 +137,7 @@ final class ExportCard extends VBox {
         .run(
             () -> {
               shell.session().settle();
-              return shell.session().report(open(), texts.locale());
+              return shell.session().report(open(), texts.locale()).on(chosen);
             },
             report ->
                 shell
@@ -186,6 +194,7 @@ final class ExportCard extends VBox {
     target.setDisable(busy);
     browse.setDisable(busy);
     go.setDisable(busy);
+    paper.setDisable(busy);
     Make.shown(bar, busy);
     if (busy) {
       bar.setProgress(ProgressBar.INDETERMINATE_PROGRESS);

@@ -5,10 +5,12 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import styloid.model.Therapist;
 import styloid.session.OpenEvaluation;
 import styloid.shell.frame.Make;
 import styloid.shell.frame.Shell;
+import styloid.shell.frame.Spread;
 import styloid.shell.frame.WhoCard;
 import styloid.spi.Texts;
 
@@ -29,7 +31,11 @@ final class StatusBar extends HBox {
     worker = Make.button("", askWho, "quiet-button");
     getStyleClass().add("status-bar");
     setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(saved, fault, retry, calculating, Make.gap(), worker, visit);
+    HBox stored = new HBox(14, saved, fault, retry, calculating);
+    stored.setAlignment(Pos.CENTER_LEFT);
+    Spread parts = new Spread(190, stored, worker, visit);
+    HBox.setHgrow(parts, Priority.ALWAYS);
+    getChildren().add(parts);
   }
 
   void show(OpenEvaluation open, Optional<Therapist> works) {

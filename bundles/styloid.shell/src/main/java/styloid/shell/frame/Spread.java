@@ -1,6 +1,7 @@
 package styloid.shell.frame;
 
 import javafx.geometry.Orientation;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
@@ -21,6 +22,7 @@ public final class Spread extends Region {
     this.words = words;
     this.least = least;
     this.buttons = new FlowPane(8, 6, buttons);
+    this.buttons.setRowValignment(VPos.CENTER);
     getChildren().addAll(words, this.buttons);
   }
 

@@ -10,11 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import styloid.model.DigitJoint;
 import styloid.model.Finding;
 import styloid.model.Item;
 import styloid.model.ItemKey;
+import styloid.model.ItemRef;
 import styloid.model.LimbPart;
+import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
@@ -30,6 +33,10 @@ final class LimbIndex {
   private final Map<TestId, TestDefinition> tests = new HashMap<>();
   private final Map<SidedPart, List<Slot>> slots = new HashMap<>();
   private final Map<ResultKey, Set<LimbPart>> ofResults = new HashMap<>();
+  private final Map<TestId, Map<ResultId, ResultDefinition>> definitions = new HashMap<>();
+
+  /** Parts whose state an entry of the item may change: its own, and those of who asks after it. */
+  private final Map<ItemRef, Set<LimbPart>> touched = new HashMap<>();
 
   private LimbIndex() {}
 
@@ -38,6 +45,9 @@ final class LimbIndex {
     SidedPart.all().forEach(part -> index.slots.put(part, new ArrayList<>()));
     for (TestDefinition test : tests) {
       index.tests.put(test.id(), test);
+      HashMap<ResultId, ResultDefinition> results = new HashMap<>();
+      test.results().forEach(result -> results.put(result.id(), result));
+      index.definitions.put(test.id(), results);
       for (Group group : test.groups()) {
         group.items().forEach(item -> index.add(test, group, item));
       }
@@ -55,10 +65,24 @@ final class LimbIndex {
         LimbPart.of(group.region(), key.digit(), item.joint())
             .forEach(part -> keys.computeIfAbsent(part, p -> new ArrayList<>()).add(key));
       }
+      touch(test.id(), item, keys.keySet());
       keys.forEach(
           (part, own) ->
               slots.get(new SidedPart(part, side)).add(new Slot(test, group, item, own)));
     }
+  }
+
+  private void touch(TestId test, Item item, Set<LimbPart> parts) {
+    Stream.concat(Stream.of(item.id()), item.askWhen().reads().stream())
+        .map(id -> new ItemRef(test, id))
+        .forEach(ref -> touched.computeIfAbsent(ref, r -> new HashSet<>()).addAll(parts));
+  }
+
+  /** The parts of its limb whose state an entry may change. */
+  Set<SidedPart> touchedBy(ItemKey key) {
+    return key.side() == Side.UNSIDED
+        ? Set.of()
+        : sided(touched.getOrDefault(key.ref(), Set.of()), key.side());
   }
 
   /** In the order of the tests and of their items. */
@@ -108,7 +132,7 @@ final class LimbIndex {
   }
 
   Optional<ResultDefinition> definition(ResultKey key) {
-    return Optional.ofNullable(tests.get(key.test())).flatMap(test -> test.result(key));
+    return Optional.ofNullable(definitions.getOrDefault(key.test(), Map.of()).get(key.result()));
   }
 
   Set<SidedPart> sidedPartsOf(ResultKey key) {

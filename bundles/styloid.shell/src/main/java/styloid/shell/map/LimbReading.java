@@ -1,5 +1,6 @@
 package styloid.shell.map;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -15,49 +16,120 @@ import styloid.model.LimbPart;
 import styloid.model.PatientContext;
 import styloid.model.Precaution;
 import styloid.model.Result;
-import styloid.model.Results;
 import styloid.model.Side;
+import styloid.model.Snapshot;
 import styloid.plan.PutForward;
 import styloid.plan.StepId;
 import styloid.session.OpenEvaluation;
+import styloid.spi.Group;
+import styloid.spi.TestDefinition;
 import styloid.spi.Withheld;
 
 /** An open evaluation read part by part, as one moment shows it. */
 final class LimbReading {
   private final OpenEvaluation open;
   private final LimbIndex index;
-  private final PutForward putForward;
+  private final Set<StepId> leftOut;
   private final Set<SidedPart> notable;
+  private final Map<SidedPart, Set<Precaution>> limits;
   private final Map<SidedPart, PartState> states = new HashMap<>();
 
   private LimbReading(
-      OpenEvaluation open, LimbIndex index, PutForward putForward, Set<SidedPart> notable) {
+      OpenEvaluation open,
+      LimbIndex index,
+      Set<StepId> leftOut,
+      Set<SidedPart> notable,
+      Map<SidedPart, Set<Precaution>> limits) {
     this.open = open;
     this.index = index;
-    this.putForward = putForward;
+    this.leftOut = leftOut;
     this.notable = notable;
-    SidedPart.all().forEach(part -> states.put(part, count(index.slots(part), part)));
+    this.limits = limits;
   }
 
   static LimbReading of(OpenEvaluation open) {
     LimbIndex index = LimbIndex.of(open.tests());
-    Results results = open.context().results();
-    return new LimbReading(open, index, PutForward.of(open.tests(), results), notable(open, index));
+    LimbReading first =
+        new LimbReading(open, index, leftOut(open), notable(open, index), limits(open, index));
+    first.count(SidedPart.all());
+    return first;
   }
 
-  /** A later moment; what has not changed is not read again. */
+  /** A later moment; what cannot have changed is not read again. */
   LimbReading next(OpenEvaluation newer) {
     if (newer.tests() != open.tests() && !newer.tests().equals(open.tests())) {
       return of(newer);
     }
-    Results results = newer.context().results();
-    boolean same = results == open.context().results();
+    boolean sameResults = newer.context().results() == open.context().results();
     boolean sameFindings = newer.findings().equals(open.findings());
-    return new LimbReading(
-        newer,
-        index,
-        same ? putForward : PutForward.of(newer.tests(), results),
-        same && sameFindings ? notable : notable(newer, index));
+    LimbReading next =
+        new LimbReading(
+            newer,
+            index,
+            sameResults ? leftOut : leftOut(newer),
+            sameResults && sameFindings ? notable : notable(newer, index),
+            sameLimits(newer) ? limits : limits(newer, index));
+    boolean sameRules =
+        next.leftOut.equals(leftOut)
+            && next.limits == limits
+            && newer.context().evaluation().choices().equals(open.context().evaluation().choices());
+    if (sameRules) {
+      next.states.putAll(states);
+      next.count(changed(next));
+    } else {
+      next.count(SidedPart.all());
+    }
+    return next;
+  }
+
+  /** Parts of which an entry, a result or a finding has changed since. */
+  private Set<SidedPart> changed(LimbReading next) {
+    HashSet<SidedPart> changed = new HashSet<>();
+    SidedPart.all().stream()
+        .filter(part -> notable.contains(part) != next.notable.contains(part))
+        .forEach(changed::add);
+    Snapshot before = open.context().snapshot();
+    Snapshot after = next.open.context().snapshot();
+    if (before != after) {
+      differing(before, after).forEach(key -> changed.addAll(index.touchedBy(key)));
+    }
+    return changed;
+  }
+
+  private static Set<ItemKey> differing(Snapshot before, Snapshot after) {
+    HashSet<ItemKey> keys = new HashSet<>();
+    for (Entry entry : after.entries()) {
+      if (before.entry(entry.key()).filter(was -> was == entry).isEmpty()) {
+        keys.add(entry.key());
+      }
+    }
+    for (Entry entry : before.entries()) {
+      if (after.entry(entry.key()).isEmpty()) {
+        keys.add(entry.key());
+      }
+    }
+    return keys;
+  }
+
+  private void count(Collection<SidedPart> parts) {
+    parts.forEach(part -> states.put(part, count(index.slots(part), part)));
+  }
+
+  /** Steps that are no part of this evaluation, as far as the tests before them say. */
+  private static Set<StepId> leftOut(OpenEvaluation open) {
+    PutForward putForward = PutForward.of(open.tests(), open.context().results());
+    HashSet<StepId> out = new HashSet<>();
+    for (TestDefinition test : open.tests()) {
+      for (Group group : test.groups()) {
+        for (Side side : group.sides()) {
+          StepId step = new StepId(test.id(), group.id(), side, false);
+          if (!putForward.test(step)) {
+            out.add(step);
+          }
+        }
+      }
+    }
+    return out;
   }
 
   private static Set<SidedPart> notable(OpenEvaluation open, LimbIndex index) {
@@ -69,6 +141,37 @@ final class LimbReading {
     }
     open.findings().forEach(finding -> found.addAll(index.sidedPartsOf(finding)));
     return found;
+  }
+
+  private boolean sameLimits(OpenEvaluation newer) {
+    PatientContext before = open.context();
+    PatientContext now = newer.context();
+    return before.precautions().equals(now.precautions())
+        && before.evaluation().date().equals(now.evaluation().date());
+  }
+
+  /** Precautions in force that name the part, then those that withhold something of it. */
+  private static Map<SidedPart, Set<Precaution>> limits(OpenEvaluation open, LimbIndex index) {
+    HashMap<SidedPart, Set<Precaution>> all = new HashMap<>();
+    for (SidedPart part : SidedPart.all()) {
+      LinkedHashSet<Precaution> own = new LinkedHashSet<>();
+      open.context().precautions().stream().filter(p -> names(p, part, open)).forEach(own::add);
+      for (Slot slot : index.slots(part)) {
+        slot.keys().forEach(key -> own.addAll(withheldBy(open.context(), slot, key)));
+      }
+      all.put(part, own);
+    }
+    return all;
+  }
+
+  private static boolean names(Precaution precaution, SidedPart at, OpenEvaluation open) {
+    LimbPart part = at.part();
+    boolean sameSide = precaution.side() == Side.UNSIDED || precaution.side() == at.side();
+    boolean sameDigit = precaution.digit() == Digit.NONE || precaution.digit() == part.digit();
+    return sameSide
+        && sameDigit
+        && precaution.region() == part.region()
+        && precaution.inForceOn(open.context().evaluation().date());
   }
 
   OpenEvaluation open() {
@@ -105,8 +208,7 @@ final class LimbReading {
         }
       }
     }
-    boolean limited = withheld > 0 || context.precautions().stream().anyMatch(p -> on(p, part));
-    return new PartState(done, left, withheld, limited, odd);
+    return new PartState(done, left, withheld, !limits.get(part).isEmpty(), odd);
   }
 
   private static boolean isPrecaution(Object value) {
@@ -121,7 +223,8 @@ final class LimbReading {
 
   /** Whether the step is part of this evaluation, as far as the tests before it say. */
   boolean isPutForward(Slot slot, Side side) {
-    return putForward.test(new StepId(slot.test().id(), slot.group().id(), side, false));
+    return leftOut.isEmpty()
+        || !leftOut.contains(new StepId(slot.test().id(), slot.group().id(), side, false));
   }
 
   /** Whether the place is still to be filled. */
@@ -132,33 +235,18 @@ final class LimbReading {
   }
 
   private List<Precaution> withheldBy(Slot slot, ItemKey key) {
-    PatientContext context = open.context();
+    return withheldBy(open.context(), slot, key);
+  }
+
+  private static List<Precaution> withheldBy(PatientContext context, Slot slot, ItemKey key) {
     return context.precautions().isEmpty()
         ? List.of()
         : Withheld.by(
             slot.group(), slot.item(), key, context.precautions(), context.evaluation().date());
   }
 
-  /** Precautions in force on the part itself, then those that withhold something of it. */
+  /** Precautions that reach the part. */
   Set<Precaution> limits(SidedPart part) {
-    LinkedHashSet<Precaution> limits = new LinkedHashSet<>();
-    open.context().precautions().stream().filter(p -> on(p, part)).forEach(limits::add);
-    for (Slot slot : index.slots(part)) {
-      slot.keys().forEach(key -> limits.addAll(withheldBy(slot, key)));
-    }
-    return limits;
-  }
-
-  private boolean on(Precaution precaution, SidedPart at) {
-    LimbPart part = at.part();
-    boolean sameSide = precaution.side() == Side.UNSIDED || precaution.side() == at.side();
-    boolean sameDigit =
-        precaution.digit() == Digit.NONE
-            || part.digit() == Digit.NONE
-            || precaution.digit() == part.digit();
-    return sameSide
-        && sameDigit
-        && precaution.region().covers(part.region())
-        && precaution.inForceOn(open.context().evaluation().date());
+    return limits.get(part);
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -27,6 +28,7 @@ import styloid.model.ResultId;
 import styloid.model.ResultKey;
 import styloid.model.Side;
 import styloid.model.TestId;
+import styloid.session.OpenEvaluation;
 import styloid.shell.Clinic;
 import styloid.shell.map.PartState.Stage;
 
@@ -206,6 +208,22 @@ class LimbReadingTest {
     assertEquals(Stage.WITHHELD, LimbReading.of(visit.open()).state(at("left", "elbow")).stage());
   }
 
+  /** What it forbids decides where a limit of the hand reaches, not the anatomy alone. */
+  @Test
+  void limitOfTheHandReachesTheJointsWhereItForbidsSomething() {
+    Visit grip = new Visit();
+    grip.limit(Precaution.Kind.NO_GRIP_OR_PINCH, Region.HAND, "left", "none");
+    LimbReading read = LimbReading.of(grip.open());
+    assertTrue(read.state(at("left", "hand")).limited());
+    assertFalse(read.state(at("left", "index-pip")).limited());
+    Visit resisted = new Visit();
+    resisted.limit(Precaution.Kind.NO_RESISTANCE, Region.HAND, "left", "none");
+    assertTrue(LimbReading.of(resisted.open()).state(at("left", "index-pip")).limited());
+    Visit passive = new Visit();
+    passive.limit(Precaution.Kind.NO_PASSIVE_MOTION, Region.HAND, "left", "none");
+    assertTrue(LimbReading.of(passive.open()).state(at("left", "thumb-ip")).limited());
+  }
+
   @Test
   void endedPrecautionReachesNothing() {
     Visit visit = new Visit();
@@ -228,15 +246,31 @@ class LimbReadingTest {
     assertTrue(PartSheet.of(read, at("left", "wrist")).findings().isEmpty());
   }
 
+  /** Three hundred entries, some taken back, each read on from the moment before. */
   @Test
   void laterMomentIsReadLikeAFreshOne() {
+    Random random = new Random(11);
     Visit visit = new Visit();
-    LimbReading first = LimbReading.of(visit.open());
-    visit.screen("elbow-flexion", "left", "unable");
-    LimbReading next = first.next(visit.calculated());
-    LimbReading fresh = LimbReading.of(visit.calculated());
-    for (SidedPart part : SidedPart.all()) {
-      assertEquals(fresh.state(part), next.state(part), part::toString);
+    LimbReading reading = LimbReading.of(visit.open());
+    List<String> sides = List.of("right", "left");
+    List<String> motions =
+        List.of("elbow-flexion", "pip-flexion", "thumb-ip-flexion", "full-fist", "mp-extension");
+    List<String> answers = List.of("full", "limited", "unable");
+    for (int turn = 0; turn < 300; turn++) {
+      String motion = motions.get(random.nextInt(motions.size()));
+      String side = sides.get(random.nextInt(2));
+      switch (random.nextInt(4)) {
+        case 0 -> visit.screen(motion + "-pain", side, random.nextBoolean() ? "yes" : "no");
+        case 1 -> visit.takeBack(Visit.key("screen", motion, side, "none"));
+        default -> visit.screen(motion, side, answers.get(random.nextInt(3)));
+      }
+      OpenEvaluation now =
+          random.nextInt(3) == 0 ? visit.calculated() : visit.entered(reading.open());
+      reading = reading.next(now);
+      LimbReading fresh = LimbReading.of(now);
+      for (SidedPart part : SidedPart.all()) {
+        assertEquals(fresh.state(part), reading.state(part), turn + " " + part);
+      }
     }
   }
 

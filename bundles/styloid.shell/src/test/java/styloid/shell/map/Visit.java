@@ -44,11 +44,19 @@ final class Visit {
   }
 
   void record(ItemKey key, Value value) {
+    add(key, Optional.of(value));
+  }
+
+  void takeBack(ItemKey key) {
+    add(key, Optional.empty());
+  }
+
+  private void add(ItemKey key, Optional<Value> value) {
     entries.add(
         new Entry(
             new EntryId(new java.util.UUID(3, entries.size())),
             key,
-            Optional.of(value),
+            value,
             day().atStartOfDay(java.time.ZoneOffset.UTC).toInstant(),
             new TherapistId("A. Therapist"),
             false));
@@ -103,6 +111,11 @@ final class Visit {
       results = results.and(Clinic.module(module).orElseThrow().results(context(results)));
     }
     return with(results, List.of());
+  }
+
+  /** Right after an entry: the results are still those of before. */
+  OpenEvaluation entered(OpenEvaluation before) {
+    return with(before.context().results(), before.findings());
   }
 
   OpenEvaluation found(Finding finding) {
