@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import styloid.grading.Observed.Range;
 import styloid.model.Choice;
 import styloid.model.Explanation;
@@ -21,6 +22,7 @@ import styloid.model.Unit;
 /** What speaks against the grade of one motion; shown beside it, never instead of it. */
 final class DoubtResult {
   private static final BigDecimal DEFAULT_ERROR = BigDecimal.valueOf(5);
+  private static final Pattern DEGREES = Pattern.compile("\\d{1,2}(\\.\\d{1,3})?");
 
   /** Goniometry's own setting, so that both judge by the same error. */
   /** Codes of its value that are a doubt. */
@@ -126,7 +128,7 @@ final class DoubtResult {
   private BigDecimal error() {
     Map<String, String> choices = place.context().evaluation().choices();
     String set = choices.getOrDefault(ERROR_CHOICE, "");
-    return set.matches("\\d{1,2}(\\.\\d{1,3})?") ? new BigDecimal(set) : DEFAULT_ERROR;
+    return DEGREES.matcher(set).matches() ? new BigDecimal(set) : DEFAULT_ERROR;
   }
 
   private static Quantity degrees(BigDecimal amount) {

@@ -36,11 +36,19 @@ public record ItemKey(TestId test, ItemId item, Side side, Digit digit, int tria
    * digits and underscores only, never mistaken for a cell.
    */
   public String cellName() {
-    String name = test.value() + "__" + item.value() + "__" + side.code();
+    StringBuilder name = new StringBuilder(64);
+    name.append(test.value()).append("__").append(item.value());
+    name.append("__").append(side.code());
     if (digit != Digit.NONE) {
-      name += "__" + digit.code();
+      name.append("__").append(digit.code());
     }
-    return (name + "__" + trial).replace('-', '_');
+    name.append("__").append(trial);
+    for (int i = 0; i < name.length(); i++) {
+      if (name.charAt(i) == '-') {
+        name.setCharAt(i, '_');
+      }
+    }
+    return name.toString();
   }
 
   // Written out: keys are looked up thousands of times after each entry, and what the compiler

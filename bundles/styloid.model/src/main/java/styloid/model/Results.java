@@ -62,8 +62,15 @@ public final class Results {
    */
   public Results and(List<Result> more) {
     LinkedHashMap<TestId, List<Result>> byTest = new LinkedHashMap<>();
+    TestId before = null;
+    List<Result> own = List.of();
     for (Result result : more) {
-      byTest.computeIfAbsent(result.key().test(), test -> new ArrayList<>()).add(result);
+      TestId test = result.key().test();
+      if (test != before) {
+        own = byTest.computeIfAbsent(test, t -> new ArrayList<>());
+        before = test;
+      }
+      own.add(result);
     }
     LinkedHashMap<TestId, Part> all = new LinkedHashMap<>(parts);
     byTest.forEach(

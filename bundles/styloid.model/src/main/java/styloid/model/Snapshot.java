@@ -108,11 +108,21 @@ public final class Snapshot {
    * @throws IllegalArgumentException when the item was not declared to be read
    */
   public Optional<Entry> entry(ItemKey key) {
+    return Optional.ofNullable(found(key));
+  }
+
+  private Entry found(ItemKey key) {
     Entry found = current.get(key);
     if (found == null && !mayRead(key)) {
       throw new IllegalArgumentException("item not declared: " + key);
     }
-    return Optional.ofNullable(found);
+    return found;
+  }
+
+  /** The value in force, or null: asked for thousands of times after each entry. */
+  private Value recorded(ItemKey key) {
+    Entry found = found(key);
+    return found == null ? null : found.value().orElse(null);
   }
 
   public Optional<Value> value(ItemKey key) {
@@ -123,17 +133,17 @@ public final class Snapshot {
    * The quantity in force; empty when nothing, an absence or another kind of value stands there.
    */
   public Optional<Quantity> quantity(ItemKey key) {
-    return value(key).filter(Quantity.class::isInstance).map(Quantity.class::cast);
+    return recorded(key) instanceof Quantity quantity ? Optional.of(quantity) : Optional.empty();
   }
 
   /** Code of the choice in force; empty when nothing, an absence or another kind stands there. */
   public Optional<String> choice(ItemKey key) {
-    return value(key).filter(Choice.class::isInstance).map(v -> ((Choice) v).code());
+    return recorded(key) instanceof Choice choice ? Optional.of(choice.code()) : Optional.empty();
   }
 
   /** The absence in force, if one was recorded. */
   public Optional<Absence> absence(ItemKey key) {
-    return value(key).filter(Absence.class::isInstance).map(Absence.class::cast);
+    return recorded(key) instanceof Absence absence ? Optional.of(absence) : Optional.empty();
   }
 
   /** All entries in force, oldest key first. */

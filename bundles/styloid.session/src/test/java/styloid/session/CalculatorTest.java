@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import styloid.grip.GripModule;
 import styloid.model.Digit;
 import styloid.model.Entry;
 import styloid.model.EntryId;
+import styloid.model.Evaluation;
 import styloid.model.ItemKey;
 import styloid.model.PatientContext;
 import styloid.model.Precaution;
@@ -90,6 +92,9 @@ class CalculatorTest {
           now.results(),
           now.past());
     }
+    if (kind == 6) {
+      return dated(now, LocalDate.of(2030 + random.nextInt(40), 1, 1));
+    }
     TestDefinition test = SHIPPED.get(random.nextInt(SHIPPED.size())).definition();
     List<ItemKey> keys = test.keys();
     ItemKey key = keys.get(random.nextInt(keys.size()));
@@ -106,6 +111,22 @@ class CalculatorTest {
                 key,
                 kind == 5 ? samples.absence() : samples.value(test.item(key.item()).orElseThrow()));
     return now.withSnapshot(now.snapshot().with(entry));
+  }
+
+  /** Another day: another age. */
+  private static PatientContext dated(PatientContext now, LocalDate day) {
+    Evaluation head = now.evaluation();
+    Evaluation other =
+        new Evaluation(
+            head.id(),
+            head.patient(),
+            day,
+            head.therapist(),
+            head.state(),
+            head.versions(),
+            head.choices());
+    return new PatientContext(
+        now.patient(), other, now.precautions(), now.snapshot(), now.results(), now.past());
   }
 
   @ParameterizedTest
@@ -161,8 +182,9 @@ class CalculatorTest {
   void onlyTheTestOfTheEntryAndThoseThatReadItAreAsked() {
     Counting one = new Counting(new SampleModule("one"));
     Counting reader = new Counting(new SampleModule("reader", "one"));
+    Counting readersReader = new Counting(new SampleModule("readers-reader", "reader"));
     Counting other = new Counting(new SampleModule("other"));
-    List.of(one, reader, other).forEach(book::add);
+    List.of(one, reader, readersReader, other).forEach(book::add);
     Calculator calculator = new Calculator(book, guard);
     SampleEvaluations samples = new SampleEvaluations(1);
     PatientContext begun = samples.context(samples.patient(), Snapshot.empty());
@@ -173,6 +195,7 @@ class CalculatorTest {
     calculator.calculate(begun.withSnapshot(begun.snapshot().with(entry)));
     assertEquals(2, one.asked.get());
     assertEquals(2, reader.asked.get());
+    assertEquals(2, readersReader.asked.get(), "results it reads were given anew");
     assertEquals(1, other.asked.get());
   }
 
