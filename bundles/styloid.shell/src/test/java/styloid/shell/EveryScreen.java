@@ -82,6 +82,9 @@ final class EveryScreen implements AutoCloseable {
     control(KeyCode.D);
     at("display");
     key(KeyCode.ESCAPE);
+    press("Export");
+    at("caseload-export");
+    press("Cancel");
     press("New patient");
     at("new-patient");
     press("Add precaution");
