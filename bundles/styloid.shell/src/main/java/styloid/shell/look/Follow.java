@@ -14,8 +14,10 @@ public final class Follow {
   private final ScrollPane pane;
 
   /** After panes within have scrolled, which they too put off once. */
-  private final ChangeListener<Node> follow =
-      (o, was, is) -> Platform.runLater(() -> Platform.runLater(this::reveal));
+  private final ChangeListener<Node> follow = (o, was, is) -> revealSoon();
+
+  /** What comes or goes above the focus moves it. */
+  private final ChangeListener<Bounds> moved = (o, was, is) -> revealSoon();
 
   private Follow(ScrollPane pane) {
     this.pane = pane;
@@ -25,6 +27,22 @@ public final class Follow {
   public static void focus(ScrollPane pane) {
     Follow follow = new Follow(pane);
     pane.sceneProperty().addListener((o, was, is) -> follow.watch(was, is));
+    pane.viewportBoundsProperty().addListener(follow.moved);
+    pane.contentProperty().addListener((o, was, is) -> follow.size(was, is));
+    follow.size(null, pane.getContent());
+  }
+
+  private void size(Node was, Node is) {
+    if (was != null) {
+      was.layoutBoundsProperty().removeListener(moved);
+    }
+    if (is != null) {
+      is.layoutBoundsProperty().addListener(moved);
+    }
+  }
+
+  private void revealSoon() {
+    Platform.runLater(() -> Platform.runLater(this::reveal));
   }
 
   private void watch(Scene was, Scene is) {
