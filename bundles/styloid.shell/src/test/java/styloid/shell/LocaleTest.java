@@ -30,16 +30,16 @@ class LocaleTest {
       Node field = grip(screens).orElseThrow();
       Window.run(field::requestFocus);
       Window.settle();
-      screens.type("38,5");
+      screens.type("28,5");
       screens.key(KeyCode.ENTER);
       List<Entry> entries = screens.clinic.session.current().orElseThrow().ledger().entries();
       Entry last = entries.get(entries.size() - 1);
-      assertEquals(Optional.of(Quantity.of("38.5", Unit.KILOGRAM_FORCE)), last.value());
+      assertEquals(Optional.of(Quantity.of("28.5", Unit.KILOGRAM_FORCE)), last.value());
       assertTrue(
           Window.on(
               () ->
                   screens.stage.getScene().getRoot().lookupAll(".number").stream()
-                      .anyMatch(n -> ((TextField) n).getText().equals("38,5"))));
+                      .anyMatch(n -> ((TextField) n).getText().equals("28,5"))));
     }
   }
 

@@ -136,15 +136,16 @@ class ShellWindowTest {
   }
 
   private void press(String button) {
-    Window.run(
-        () ->
-            stage.getScene().getRoot().lookupAll(".button").stream()
-                .filter(n -> n instanceof Button b && button.equals(b.getText()) && b.isVisible())
-                .map(Button.class::cast)
-                .findFirst()
-                .orElseThrow()
-                .fire());
+    await(button, () -> button(button).isPresent());
+    Window.run(() -> button(button).orElseThrow().fire());
     Window.settle();
+  }
+
+  private Optional<Button> button(String name) {
+    return stage.getScene().getRoot().lookupAll(".button").stream()
+        .filter(n -> n instanceof Button b && name.equals(b.getText()) && b.isVisible())
+        .map(Button.class::cast)
+        .findFirst();
   }
 
   private void fill(String name, String text) {
