@@ -28,7 +28,8 @@ final class StatusBar extends HBox {
     super(14);
     this.texts = texts;
     retry = Make.button(Shell.say(texts, "status.retry"), retrySaving);
-    worker = Make.button("", askWho, "quiet-button");
+    worker = Make.button("", askWho, "quiet-button", "status-worker");
+    worker.setMinWidth(0);
     getStyleClass().add("status-bar");
     setAlignment(Pos.CENTER_LEFT);
     HBox stored = new HBox(14, saved, fault, retry, calculating);
