@@ -136,7 +136,10 @@ final class ScreenWalk {
       tab(owner);
     }
     // Of answers of which exactly one holds, arrows go from one to the next.
-    all.removeIf(node -> node.getStyleClass().contains("toggle-button"));
+    all.removeIf(
+        node ->
+            node.getStyleClass().contains("toggle-button")
+                || node.getStyleClass().contains("radio-button"));
     all.forEach(node -> pastTab.add(state + ": Tab does not come by " + name(node)));
   }
 
