@@ -221,6 +221,24 @@ class ShellWindowTest {
   }
 
   @Test
+  void theSearchHasTheFocusAtTheStartAndAfterAnEvaluationIsClosed() throws StoreException {
+    start(Optional.of(clinic.session()));
+    awaitWords("16 found");
+    await("focus in the search", () -> searching());
+    clinic.openFirst(patient);
+    Window.run(window::evaluation);
+    Window.settle();
+    key(KeyCode.W, true);
+    awaitWords("16 found");
+    await("focus in the search", () -> searching());
+  }
+
+  private boolean searching() {
+    return stage.getScene().getFocusOwner() instanceof TextField field
+        && field.getPromptText().startsWith("Search");
+  }
+
+  @Test
   void whatIsTypedIsRecordedSavedAndThereAfterReopening() throws StoreException {
     openEvaluation();
     awaitWords("Shoulder");

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
@@ -54,12 +55,16 @@ public final class CaseloadView extends BorderPane {
     setTop(head(startReport));
     VBox left = left();
     patient.setMinHeight(LEAST);
+    // In the scene from the start, so that the search can take the focus before any layout.
+    arrange(left, BESIDE);
     widthProperty().addListener((o, was, is) -> arrange(left, is.doubleValue()));
   }
 
   /** Side by side; one over the other where there is little width, as in a large text size. */
   private void arrange(VBox left, double width) {
     boolean beside = width >= BESIDE;
+    // What moves to another parent would lose the focus.
+    Node focus = getScene() == null ? null : getScene().getFocusOwner();
     if (beside && getLeft() != left) {
       setCenter(null);
       setLeft(left);
@@ -67,6 +72,9 @@ public final class CaseloadView extends BorderPane {
     } else if (!beside && (getCenter() == null || getLeft() == left)) {
       setLeft(null);
       setCenter(new VBox(left, patient));
+    }
+    if (focus != null && focus.getScene() != null) {
+      focus.requestFocus();
     }
   }
 
