@@ -113,7 +113,7 @@ class OuterModuleTest {
                 "--release",
                 "17",
                 "-proc:none",
-                "-Xlint:all,-processing,-classfile",
+                "-Xlint:all,-processing,-classfile,-path",
                 "-Werror",
                 "-d",
                 classes.toString(),
