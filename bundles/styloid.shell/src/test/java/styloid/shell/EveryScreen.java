@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
@@ -73,7 +74,7 @@ final class EveryScreen implements AutoCloseable {
   }
 
   private void caseload() {
-    await(() -> has("Facts and precautions"));
+    await(() -> has("Facts and precautions") && listed());
     at("caseload");
     key(KeyCode.F1);
     at("caseload-keys");
@@ -206,6 +207,14 @@ final class EveryScreen implements AutoCloseable {
     Window.settle();
     Window.draw();
     stop.accept(name);
+  }
+
+  /** Whether the caseload has been read; its rows would else come while the screen is looked at. */
+  private boolean listed() {
+    return Window.on(
+        () ->
+            stage.getScene().getRoot().lookupAll(".label").stream()
+                .anyMatch(n -> n instanceof Label l && l.getText().endsWith(" found")));
   }
 
   boolean has(String button) {
