@@ -99,17 +99,30 @@ abstract class Database {
       if (sql != null) {
         sql.close();
       }
-      if (connection != null) {
-        connection.close();
-      }
     } catch (SQLException e) {
-      // What was stored is stored; the next start finds it.
-      System.getLogger(Database.class.getName())
-          .log(System.Logger.Level.WARNING, "the records could not be closed in order", e);
+      warn(e);
     }
+    giveUp(connection);
     sql = null;
     connection = null;
+  }
+
+  /** Closes a connection, if there is one, and lets go of what belongs to it. */
+  final void giveUp(Connection unwanted) {
+    try {
+      if (unwanted != null) {
+        unwanted.close();
+      }
+    } catch (SQLException e) {
+      warn(e);
+    }
     disconnected();
+  }
+
+  /** What was stored is stored; the next start finds it. */
+  private static void warn(SQLException e) {
+    System.getLogger(Database.class.getName())
+        .log(System.Logger.Level.WARNING, "the records could not be closed in order", e);
   }
 
   /** For tests that must do to the database what the store never does. */

@@ -81,18 +81,6 @@ final class EmbeddedDatabase extends Database {
     }
   }
 
-  private void giveUp(Connection connection) {
-    try {
-      if (connection != null) {
-        connection.close();
-      }
-    } catch (SQLException e) {
-      System.getLogger(EmbeddedDatabase.class.getName())
-          .log(System.Logger.Level.WARNING, "the file could not be closed in order", e);
-    }
-    disconnected();
-  }
-
   @Override
   void disconnected() {
     folder.release();

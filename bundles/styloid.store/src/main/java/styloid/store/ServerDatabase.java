@@ -88,17 +88,6 @@ final class ServerDatabase extends Database {
     }
   }
 
-  private void giveUp(Connection connection) {
-    try {
-      if (connection != null) {
-        connection.close();
-      }
-    } catch (SQLException e) {
-      System.getLogger(ServerDatabase.class.getName())
-          .log(System.Logger.Level.WARNING, "the line could not be closed in order", e);
-    }
-  }
-
   private void prepare(Connection connection) throws SQLException, StoreException {
     try (Statement statement = connection.createStatement()) {
       for (String setting : SETTINGS) {
