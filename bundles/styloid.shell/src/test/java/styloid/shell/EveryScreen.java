@@ -210,7 +210,7 @@ final class EveryScreen implements AutoCloseable {
   }
 
   /** Whether the caseload has been read; its rows would else come while the screen is looked at. */
-  private boolean listed() {
+  boolean listed() {
     return Window.on(
         () ->
             stage.getScene().getRoot().lookupAll(".label").stream()

@@ -23,7 +23,7 @@ class LookWindowTest {
 
   private void show(Display display) throws StoreException {
     screens = new EveryScreen(display, 1366, 768, name -> {});
-    EveryScreen.await(() -> screens.has("Facts and precautions"));
+    EveryScreen.await(() -> screens.has("Facts and precautions") && screens.listed());
   }
 
   @AfterEach
